@@ -1,0 +1,3 @@
+module example.org/bowlgram
+
+go 1.25

@@ -1,0 +1,63 @@
+package units
+
+import "strings"
+
+// FieldError is one input that was refused: which, what was given, what would
+// have been accepted and, where one is likely, the slip behind it. Every
+// package of the library reports bad input with it.
+type FieldError struct {
+	Package  string // the package that refused, as in "energy"
+	Field    string // what was wrong, as in "weight"
+	Value    string // what was given, as text
+	Accepted string // what would be accepted
+	Hint     string // the likeliest slip and where to go; may be empty
+}
+
+// Error returns `energy: weight "4300 kg": want 1.5 kg to 20 kg (grams? …)`.
+func (e *FieldError) Error() string {
+	var b strings.Builder
+	b.WriteString(e.Package)
+	b.WriteString(": ")
+	b.WriteString(e.Field)
+	b.WriteString(` "`)
+	b.WriteString(e.Value)
+	b.WriteString(`"`)
+	if e.Accepted != "" {
+		b.WriteString(": want ")
+		b.WriteString(e.Accepted)
+	}
+	if e.Hint != "" {
+		b.WriteString(" (")
+		b.WriteString(e.Hint)
+		b.WriteString(")")
+	}
+	return b.String()
+}
+
+// ErrorList holds every fault of one input, so that all can be mended at once.
+// errors.Is and errors.As look through it.
+type ErrorList []error
+
+// Error joins the texts of the faults by "; ", so that it fits one CSV cell.
+func (l ErrorList) Error() string {
+	s := make([]string, len(l))
+	for i, err := range l {
+		s[i] = err.Error()
+	}
+	return strings.Join(s, "; ")
+}
+
+// Unwrap returns the faults.
+func (l ErrorList) Unwrap() []error { return l }
+
+// Err returns nil for an empty list, the only fault for a list of one, and l
+// itself otherwise.
+func (l ErrorList) Err() error {
+	switch len(l) {
+	case 0:
+		return nil
+	case 1:
+		return l[0]
+	}
+	return l
+}
