@@ -46,51 +46,43 @@ func (d EnergyDensity) Energy(m Mass) Energy { return Energy(float64(d) * float6
 // infinite or NaN where d is zero: a caller checks d first.
 func (d EnergyDensity) Mass(e Energy) Mass { return Mass(float64(e) / float64(d) * 1000) }
 
-// EnergyPerVolume is metabolizable energy per volume of a liquid or a measure,
-// held in kcal/mL. The zero value means not given.
-type EnergyPerVolume float64
+var energyDensityTable = newTable(table{
+	quantity: "energy density", base: "kcal/kg",
+	numerator: energyTable, denominator: massTable,
+	units: []unit{
+		{code: "kcal/kg"},
+		{code: "kcal/g", shift: 3},
+		{code: "kcal/100 g", shift: 1},
+		{code: "kcal/lb", mul: 1e8, div: 45359237},
+		{code: "kcal/oz", mul: 16e8, div: 45359237},
+		{code: "Mcal/kg", shift: 3},
+		{code: "kJ/100 g", shift: 1, mul: 125, div: 523},
+		{code: "kJ/g", shift: 3, mul: 125, div: 523},
+		{code: "kJ/kg", mul: 125, div: 523},
+		{code: "MJ/kg", shift: 3, mul: 125, div: 523},
+	},
+})
 
-// Units of energy per volume.
-const (
-	KilocaloriePerMillilitre EnergyPerVolume = 1
-	KilocaloriePerLitre                      = KilocaloriePerMillilitre / 1000
-	KilocaloriePerUSCup                      = KilocaloriePerMillilitre / 236.5882365
-	KilocaloriePerLabelCup                   = KilocaloriePerMillilitre / 240
-	KilocaloriePerMetricCup                  = KilocaloriePerMillilitre / 250
-)
+// ParseEnergyDensity reads an energy density, as in "3560 kcal/kg", "356 kcal/100 g"
+// or "1490 kJ per 100 g".
+func ParseEnergyDensity(s string) (EnergyDensity, error) {
+	v, _, err := read(energyDensityTable, s)
+	return EnergyDensity(v), err
+}
 
-// KilocaloriesPerMillilitre returns d as a number of kcal/mL.
-func (d EnergyPerVolume) KilocaloriesPerMillilitre() float64 { return float64(d) }
+// String returns d in kilocalories per kilogram, as in "3560 kcal/kg". It is read back by
+// [ParseEnergyDensity] as the same value.
+func (d EnergyDensity) String() string { return energyDensityTable.text(float64(d)) }
 
-// Energy returns the energy in a volume v of density d.
-func (d EnergyPerVolume) Energy(v Volume) Energy { return Energy(float64(d) * float64(v)) }
+// AppendText appends the text of String. It fails where d is NaN or infinite.
+func (d EnergyDensity) AppendText(b []byte) ([]byte, error) {
+	return energyDensityTable.appendText(b, float64(d))
+}
 
-// Volume returns the volume of density d that holds the energy e. It is
-// infinite or NaN where d is zero: a caller checks d first.
-func (d EnergyPerVolume) Volume(e Energy) Volume { return Volume(float64(e) / float64(d)) }
+// MarshalText returns the text of String. It fails where d is NaN or infinite.
+func (d EnergyDensity) MarshalText() ([]byte, error) { return d.AppendText(nil) }
 
-// BulkDensity is the mass of food that fills a volume, held in g/mL. The zero
-// value means not given.
-type BulkDensity float64
-
-// Units of bulk density. Grams per cup needs to say which cup.
-const (
-	GramPerMillilitre BulkDensity = 1
-	GramPerLitre                  = GramPerMillilitre / 1000
-	GramPerUSCup                  = GramPerMillilitre / 236.5882365
-	GramPerLabelCup               = GramPerMillilitre / 240
-	GramPerMetricCup              = GramPerMillilitre / 250
-)
-
-// GramsPerMillilitre returns d as a number of g/mL.
-func (d BulkDensity) GramsPerMillilitre() float64 { return float64(d) }
-
-// GramsPerLitre returns d as a number of g/L.
-func (d BulkDensity) GramsPerLitre() float64 { return float64(d) * 1000 }
-
-// Mass returns the mass that fills the volume v.
-func (d BulkDensity) Mass(v Volume) Mass { return Mass(float64(d) * float64(v)) }
-
-// Volume returns the volume that the mass m fills. It is infinite or NaN where
-// d is zero: a caller checks d first.
-func (d BulkDensity) Volume(m Mass) Volume { return Volume(float64(m) / float64(d)) }
+// UnmarshalText sets d as [ParseEnergyDensity] reads text. On an error d stays as it was.
+func (d *EnergyDensity) UnmarshalText(text []byte) error {
+	return unmarshal(d, energyDensityTable, text)
+}
