@@ -1,0 +1,223 @@
+package energy
+
+import (
+	"math"
+	"strconv"
+
+	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/units"
+)
+
+// Adult is the maintenance energy of a grown dog, cat or ferret.
+//
+// By default a dog or a cat gets a published factor on its resting energy
+// requirement, which needs a Status:
+//
+//	           dog   cat
+//	neutered   1.6   1.2
+//	intact     1.8   1.4
+//	inactive   1.2   1.0    (inactive or obese-prone)
+//	senior     1.4   1.25   (cat: the middle of 1.1 to 1.4)
+//	unknown    1.6   1.2    (the lower factor, with a caution)
+//
+// Method NRC2006 or FEDIAF takes an allometric equation instead: see Methods
+// in the package documentation. A ferret gets 250 kcal/kg, the middle of the
+// published 200 to 300, whatever its status, as an amount to offer with food
+// always available.
+//
+// The weight used is the recorded ideal weight where that is below the current
+// weight, else the current one; the overweight-cat curve of NRC 2006 is made
+// for the current weight and takes that. A growing, pregnant or lactating
+// animal is refused, and so is a weight no adult has.
+type Adult struct {
+	Animal Animal `json:"animal"`
+	Status Status `json:"status,omitzero"`
+	Method Method `json:"method,omitzero"` // FactorOnRER by default; PerKilogram for ferrets
+}
+
+// How soon to weigh again: ours, within the published two to four weeks for
+// healthy shelter animals; cats at the short end, since a quarter of shelter
+// cats lost a tenth of their weight (Tanaka 2012).
+const (
+	adultReweighDog = 4 * Week
+	adultReweigh    = 2 * Week
+)
+
+// Estimate returns the maintenance energy.
+func (s Adult) Estimate() (Estimate, error) {
+	a := s.Animal
+	method := s.Method
+	if method == 0 {
+		method = FactorOnRER
+		if a.Species == Ferret {
+			method = PerKilogram
+		}
+	}
+	if faults := s.check(method); len(faults) > 0 {
+		return Estimate{}, faults.Err()
+	}
+	w, basis := a.weightUsed()
+	c := s.coefficient(method)
+	if c == &catNRCFat {
+		w, basis = a.Weight, Current
+	}
+	base := s.base(method, c, w)
+	e := Estimate{
+		Stage: s, Animal: a, Weight: w, Basis: basis, Method: method,
+		Daily: units.Energy(c.value) * base, Reweigh: adultReweigh,
+	}
+	if c.low > 0 {
+		e.Low, e.High = units.Energy(c.low)*base, units.Energy(c.high)*base
+	} else {
+		e.Low, e.High = spread(a.Species, e.Daily)
+	}
+	if a.Species == Dog {
+		e.Reweigh = adultReweighDog
+	}
+	return e, nil
+}
+
+func (s Adult) check(method Method) units.ErrorList {
+	a := s.Animal
+	faults := a.check(true)
+	switch {
+	case a.Species == 0:
+		faults = append(faults, refuse("species", "", "dog, cat or ferret", "not given"))
+	case a.Species == Other:
+		faults = append(faults, refuse("species", a.Species.String(), "dog, cat or ferret",
+			"no equation here is made for it: Prescribed takes a veterinarian's figure"))
+	case a.Species < Other:
+		if err := a.checkWeight(adults[:], "an adult "); err != nil {
+			faults = append(faults, err)
+		}
+	}
+	for _, r := range [...]struct {
+		bit Circumstances
+		to  string
+	}{{Growing, "Growth"}, {Pregnant, "Gestation"}, {Lactating, "Lactation"}} {
+		if a.Circumstances.Has(r.bit) {
+			faults = append(faults, refuse("circumstances", r.bit.String(), "an adult at maintenance",
+				"it needs more than maintenance: "+r.to+", or Prescribed with a veterinarian's figure"))
+		}
+	}
+	if s.Status > Unknown {
+		faults = append(faults, refuse("status", strconv.Itoa(int(s.Status)), enumStatus, ""))
+	}
+	if a.Species == Ferret {
+		if method != PerKilogram {
+			faults = append(faults, refuse("method", method.String(), "per_kilogram for a ferret", ""))
+		}
+		return faults
+	}
+	if method != FactorOnRER && method != NRC2006 && method != FEDIAF {
+		faults = append(faults, refuse("method", method.String(), "factor_on_rer, nrc_2006 or fediaf", ""))
+	}
+	if s.Status == 0 {
+		faults = append(faults, refuse("status", "", enumStatus, "not given"))
+	}
+	return faults
+}
+
+const enumStatus = "neutered, intact, inactive, senior or unknown"
+
+// coefficient returns the row of the table for checked inputs.
+func (s Adult) coefficient(method Method) *coefficient {
+	cat := s.Animal.Species == Cat
+	switch method {
+	case NRC2006:
+		if !cat {
+			return &dogNRC[s.Status]
+		}
+		if nine, ok := s.Animal.Condition.Nine(); ok && nine >= warnFat {
+			return &catNRCFat
+		}
+		return &catNRCLean
+	case FEDIAF:
+		if cat {
+			return &catFEDIAF[s.Status]
+		}
+		return &dogFEDIAF[s.Status]
+	case PerKilogram:
+		return &ferretPerKilogram
+	}
+	if cat {
+		return &catFactors[s.Status]
+	}
+	return &dogFactors[s.Status]
+}
+
+// exponent returns the power of the body weight that the coefficient goes with.
+func (s Adult) exponent(method Method, c *coefficient) float64 {
+	switch {
+	case method == PerKilogram:
+		return 1
+	case s.Animal.Species == Dog || method == FactorOnRER:
+		return 0.75
+	case c == &catNRCFat:
+		return exponentCatFat
+	}
+	return exponentCat
+}
+
+// base returns what the coefficient is multiplied with.
+func (s Adult) base(method Method, c *coefficient, w units.Mass) units.Energy {
+	if method == FactorOnRER {
+		return rer(w)
+	}
+	switch x := s.exponent(method, c); x {
+	case 0.75:
+		return units.Energy(threeQuarters(w.Kilograms()))
+	case 1:
+		return units.Energy(w.Kilograms())
+	default:
+		return units.Energy(math.Pow(w.Kilograms(), x))
+	}
+}
+
+func (s Adult) explain(e Estimate, w *working) {
+	c := s.coefficient(e.Method)
+	value := short(c.value)
+	if e.Method == FactorOnRER {
+		explainRER(w, e.Weight)
+		w.line("factor", value+" ("+c.label+")")
+		w.source(c.source)
+		w.line("", value+" × "+kcal1(rer(e.Weight))+" = "+kcal1(e.Daily))
+		if e.Animal.Species == Dog && s.Status == Neutered {
+			w.line("beside", "AAHA 2021 takes 1.4 for a neutered dog: "+
+				kcal1(aahaNeuteredDog*rer(e.Weight)))
+			w.source(advice.Source{Work: aaha21, Where: "Box 1", Seen: advice.Primary})
+		}
+	} else {
+		kg, x := short(e.Weight.Kilograms()), ""
+		if p := s.exponent(e.Method, c); p != 1 {
+			x = "^" + round(p, 2)
+		}
+		base := s.base(e.Method, c, e.Weight)
+		w.line("formula", value+" × kg"+x+" ("+c.label+")")
+		w.line("", "= "+value+" × "+kg+x+" = "+value+" × "+round(float64(base), 3)+" = "+kcal1(e.Daily))
+		w.source(c.source)
+	}
+	switch {
+	case c.low > 0:
+		w.line("spread", "the published range, "+short(c.low)+" to "+short(c.high))
+	default:
+		explainSpread(w, e.Animal.Species)
+	}
+}
+
+func (s Adult) cautions(e Estimate) []advice.Caution {
+	c := weightWatch(e.Animal)
+	if s.Status == Unknown && e.Animal.Species != Ferret {
+		c = append(c, advice.Caution{
+			Level: advice.Warn, Text: "neuter status unknown: the lower figure was used", Source: ours,
+		})
+	}
+	if e.Animal.Species == Ferret {
+		c = append(c, advice.Caution{
+			Level:  advice.Warn,
+			Text:   "an amount to offer: keep food in reach at all times or feed many small meals; never fast a ferret",
+			Source: sourceTransit,
+		})
+	}
+	return append(c, startingEstimate())
+}

@@ -1,0 +1,103 @@
+package energy
+
+import (
+	"strconv"
+	"strings"
+
+	"example.org/bowlgram/units"
+)
+
+// Age is an age, or a number of days between two weighings, in days. The zero
+// value is not given.
+type Age int
+
+// Units of age. A month is counted as 30 days and a year as 365: an age is
+// used to choose a row of a table, never in an equation.
+const (
+	Day   Age = 1
+	Week      = 7 * Day
+	Month     = 30 * Day
+	Year      = 365 * Day
+)
+
+// maxAge is beyond any animal of the three species, and a check on typing.
+const maxAge = 40 * Year
+
+var ageUnits = []struct {
+	name string
+	unit Age
+}{
+	{"y", Year},
+	{"year", Year},
+	{"years", Year},
+	{"mo", Month},
+	{"month", Month},
+	{"months", Month},
+	{"wk", Week},
+	{"week", Week},
+	{"weeks", Week},
+	{"d", Day},
+	{"day", Day},
+	{"days", Day},
+}
+
+// ParseAge reads a whole number of days, weeks, months or years: "10 d",
+// "12 wk", "6 mo", "4 y". An age without a unit is refused.
+func ParseAge(s string) (Age, error) {
+	t := strings.TrimSpace(s)
+	i := 0
+	for i < len(t) && '0' <= t[i] && t[i] <= '9' {
+		i++
+	}
+	if n, err := strconv.Atoi(t[:i]); err == nil && n > 0 && n <= int(maxAge) {
+		name := strings.TrimSpace(t[i:])
+		for _, u := range ageUnits {
+			if a := Age(n) * u.unit; strings.EqualFold(name, u.name) && a <= maxAge {
+				return a, nil
+			}
+		}
+	}
+	return 0, &units.FieldError{
+		Package: "energy", Field: "age", Value: s,
+		Accepted: `a whole number above 0 and its unit, d, wk, mo or y, as in "12 wk", up to 40 y`,
+	}
+}
+
+// String returns a in the largest unit that holds it whole: "4 y", "12 wk".
+// Months of 30 days come before weeks; "" is the zero value.
+func (a Age) String() string {
+	b, _ := a.AppendText(nil)
+	return string(b)
+}
+
+// AppendText appends the text of a.
+func (a Age) AppendText(b []byte) ([]byte, error) {
+	if a == 0 {
+		return b, nil
+	}
+	for _, u := range ageUnits {
+		if len(u.name) <= 2 && a%u.unit == 0 {
+			b = strconv.AppendInt(b, int64(a/u.unit), 10)
+			b = append(b, ' ')
+			return append(b, u.name...), nil
+		}
+	}
+	return b, nil // not reached: every age is a whole number of days
+}
+
+// MarshalText returns the text of a.
+func (a Age) MarshalText() ([]byte, error) { return a.AppendText(nil) }
+
+// UnmarshalText sets a from its text; an empty text is the zero value.
+func (a *Age) UnmarshalText(text []byte) error {
+	if len(text) == 0 {
+		*a = 0
+		return nil
+	}
+	x, err := ParseAge(string(text))
+	if err != nil {
+		return err
+	}
+	*a = x
+	return nil
+}

@@ -1,0 +1,170 @@
+package energy
+
+import (
+	"math"
+	"strconv"
+
+	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/units"
+)
+
+// Animal is what is known of the patient, the same for every stage. A zero
+// field is not given; nothing that is not given is guessed. The zero value is
+// refused by every stage but Prescribed.
+type Animal struct {
+	Species       Species       `json:"species,omitzero"`
+	Weight        units.Mass    `json:"weight,omitzero"`        // current body weight
+	Age           Age           `json:"age,omitzero"`           // in days
+	Condition     Condition     `json:"condition,omitzero"`     // zero: not scored
+	Ideal         units.Mass    `json:"ideal,omitzero"`         // recorded ideal weight
+	DaysUnfed     int           `json:"days_unfed,omitzero"`    // whole days without food
+	Circumstances Circumstances `json:"circumstances,omitzero"` // what else is known
+}
+
+// The gates. A score this low, or this many days without food, needs a
+// veterinarian's figure; the thresholds of the cautions stand with them.
+const (
+	gateCondition = 2 // of nine, and less; ours, after Pointer 2013
+	warnThin      = 3 // of nine
+	warnFat       = 7 // of nine, and more
+	gateUnfed     = 5 // days and more: Koret, "more than 5-10 days"
+)
+
+// Ideal weight against current weight: outside these it is a typing slip.
+// Ours; the fattest dog of the textbook cases is 1.9 times its ideal.
+const (
+	minPerIdeal = 0.5
+	maxPerIdeal = 2.0
+)
+
+// check returns the weight-independent faults of the animal. Where gated, the
+// refusals that only a veterinarian's figure lifts are among them.
+func (a Animal) check(gated bool) units.ErrorList {
+	var faults units.ErrorList
+	if a.Species > Other {
+		faults = append(faults, refuse("species", strconv.Itoa(int(a.Species)), "dog, cat, ferret or other", ""))
+	}
+	if a.Age < 0 || a.Age > maxAge {
+		faults = append(faults, refuse("age", strconv.Itoa(int(a.Age))+" d", "0 (not given) to 40 y", ""))
+	}
+	if !a.Condition.isValid() {
+		faults = append(faults, refuse("condition", a.Condition.String(), conditionForms, ""))
+	}
+	if a.Ideal != 0 {
+		if ratio := float64(a.Weight / a.Ideal); !(a.Ideal > 0) || math.IsInf(float64(a.Ideal), 0) ||
+			a.Weight > 0 && !(minPerIdeal <= ratio && ratio <= maxPerIdeal) {
+			faults = append(faults, refuse("ideal weight", massText(a.Ideal),
+				"a weight between half and twice the current "+massText(a.Weight), "pounds for kilograms?"))
+		}
+	}
+	if a.DaysUnfed < 0 {
+		faults = append(faults, refuse("days unfed", strconv.Itoa(a.DaysUnfed), "0 or more whole days", ""))
+	}
+	if a.Circumstances&^known != 0 {
+		faults = append(faults, refuse("circumstances", strconv.Itoa(int(a.Circumstances)), "the named bits", ""))
+	}
+	if !gated {
+		return faults
+	}
+	if nine, ok := a.Condition.Nine(); ok && a.Condition.isValid() && nine <= gateCondition {
+		faults = append(faults, &VeterinarianError{
+			Field: "condition", Value: a.Condition.String(),
+			Reason: "very thin: too much food too soon can kill (refeeding)", Need: needDaily,
+		})
+	}
+	if a.DaysUnfed >= gateUnfed {
+		faults = append(faults, &VeterinarianError{
+			Field: "days unfed", Value: strconv.Itoa(a.DaysUnfed),
+			Reason: "long without food: too much food too soon can kill (refeeding)", Need: needDaily,
+		})
+	}
+	for _, g := range []struct {
+		bit    Circumstances
+		reason string
+	}{
+		{Ill, "an ill animal is not fed by an equation for healthy ones"},
+		{TubeFed, "tube feeding is set by the clinician"},
+	} {
+		if a.Circumstances.Has(g.bit) {
+			faults = append(faults, &VeterinarianError{
+				Field: "circumstances", Value: g.bit.String(), Reason: g.reason, Need: needDaily,
+			})
+		}
+	}
+	return faults
+}
+
+// cautions returns what is to be said of the animal whatever the stage.
+func (a Animal) cautions() []advice.Caution {
+	var c []advice.Caution
+	add := func(l advice.Level, text string, s advice.Source) {
+		c = append(c, advice.Caution{Level: l, Text: text, Source: s})
+	}
+	switch nine, ok := a.Condition.Nine(); {
+	case !ok:
+		add(advice.Note, "condition not scored: without it nobody can say whether this weight is right", ours)
+	case nine <= gateCondition:
+		add(advice.Refer, "very thin ("+a.Condition.String()+"): small meals, no free feeding, watch for weakness, dullness or seizures for the first 10 days; stop and call at once", sourceStarved)
+	case nine <= warnThin:
+		add(advice.Warn, "thin ("+a.Condition.String()+"): find the cause of the loss before feeding for gain", ours)
+	case nine >= warnFat:
+		add(advice.Warn, "overweight ("+a.Condition.String()+"): score again and plan a weight loss on the ideal weight", ours)
+	}
+	if a.Species == Ferret && !a.Condition.IsZero() {
+		add(advice.Note, "condition scales are made for dogs and cats, and weight swings with the season in ferrets", ours)
+	}
+	switch d := strconv.Itoa(a.DaysUnfed); {
+	case a.DaysUnfed >= gateUnfed:
+		add(advice.Refer, "nothing eaten for "+d+" days: refeeding can kill; daily bloods and a veterinarian's ladder", sourceRefeed)
+	case a.DaysUnfed >= 1 && a.Species == Cat:
+		add(advice.Refer, "a cat that has eaten nothing for a day needs a veterinarian now: never fast a cat or wait it out", sourceCat24)
+	case a.DaysUnfed >= 1 && a.Species == Ferret:
+		add(advice.Refer, "a ferret that has eaten nothing for a day is an emergency", ours)
+	case a.DaysUnfed >= 2:
+		add(advice.Refer, "nothing eaten for "+d+" days: a veterinarian must see the animal", ours)
+	case a.DaysUnfed == 1:
+		add(advice.Warn, "nothing eaten for a day: call the veterinarian", ours)
+	}
+	const disease = TherapeuticDiet | Diabetic | UrinaryDisease | Pancreatitis | KidneyDisease | LiverDisease
+	if d := a.Circumstances & disease; d != 0 {
+		add(advice.Refer, "food and amount are the veterinarian's to set ("+d.String()+")", ours)
+	}
+	return c
+}
+
+// weightUsed returns the weight to compute on: the smaller of the current and
+// the recorded ideal weight, since AAHA 2021 feeds the thin and the ideal on
+// their current weight and the fat on their ideal.
+func (a Animal) weightUsed() (units.Mass, Basis) {
+	if a.Ideal > 0 && a.Ideal < a.Weight {
+		return a.Ideal, Ideal
+	}
+	return a.Weight, Current
+}
+
+// given returns the animal in one line, for the working.
+func (a Animal) given() string {
+	s := a.Species.String()
+	if s == "" {
+		s = "species not given"
+	}
+	var age, ideal, unfed string
+	if a.Age > 0 {
+		age = a.Age.String() + " old"
+	}
+	if a.Ideal > 0 {
+		ideal = "ideal weight " + massText(a.Ideal)
+	}
+	if a.DaysUnfed > 0 {
+		unfed = dayCount(Age(a.DaysUnfed)) + " unfed"
+	}
+	weight := "weight not given"
+	if a.Weight > 0 {
+		weight = massText(a.Weight)
+	}
+	condition := "condition not scored"
+	if !a.Condition.IsZero() {
+		condition = "condition " + a.Condition.String()
+	}
+	return join(s, weight, age, condition, ideal, unfed, a.Circumstances.String())
+}

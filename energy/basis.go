@@ -1,0 +1,31 @@
+package energy
+
+import "example.org/bowlgram/internal/enum"
+
+// Basis says which body weight an energy was computed on. The zero value is
+// none: a prescribed figure uses no weight.
+type Basis uint8
+
+// The weights an energy is computed on.
+const (
+	Current Basis = iota + 1 // the weight on the scale
+	Ideal                    // the recorded ideal weight
+)
+
+var basisNames = []string{"", "current", "ideal"}
+
+// String returns "current" or "ideal", and "" for the zero value.
+func (b Basis) String() string { return enum.Text(b, basisNames) }
+
+// AppendText appends the text of b.
+func (b Basis) AppendText(t []byte) ([]byte, error) {
+	return enum.Marshal(t, "energy", "basis", b, basisNames)
+}
+
+// MarshalText returns the text of b.
+func (b Basis) MarshalText() ([]byte, error) { return b.AppendText(nil) }
+
+// UnmarshalText sets b from its text; an empty text is the zero value.
+func (b *Basis) UnmarshalText(text []byte) error {
+	return enum.Unmarshal(b, "energy", "basis", text, basisNames)
+}

@@ -1,0 +1,75 @@
+package energy
+
+import (
+	"math"
+	"strconv"
+
+	"example.org/bowlgram/units"
+)
+
+// bounds are the body weights that a stage takes for a species. Beyond them a
+// typing slip is far likelier than the animal. All of them are ours: wide
+// enough for every animal the sources speak of, narrow enough that grams typed
+// as kilograms, and most pounds typed as kilograms, fall out.
+type bounds struct{ low, high units.Mass }
+
+// anyStage holds from the newborn to the heaviest adult.
+var anyStage = [...]bounds{
+	Dog:    {50 * units.Gram, 120 * units.Kilogram},
+	Cat:    {40 * units.Gram, 20 * units.Kilogram},
+	Ferret: {5 * units.Gram, 4 * units.Kilogram},
+	Other:  {5 * units.Gram, 200 * units.Kilogram},
+}
+
+// adults holds for the grown animal.
+var adults = [...]bounds{
+	Dog:    {800 * units.Gram, 120 * units.Kilogram},
+	Cat:    {1500 * units.Gram, 20 * units.Kilogram},
+	Ferret: {400 * units.Gram, 4 * units.Kilogram},
+	Other:  {5 * units.Gram, 200 * units.Kilogram},
+}
+
+// unusual is the weight from which an adult is worth a second look at the unit.
+var unusual = [...]units.Mass{
+	Dog:    80 * units.Kilogram,
+	Cat:    8 * units.Kilogram,
+	Ferret: 2500 * units.Gram,
+	Other:  math.MaxFloat64,
+}
+
+var young = [...]string{Dog: "puppy", Cat: "kitten", Ferret: "kit", Other: "young animal"}
+
+func (b bounds) contains(w units.Mass) bool { return b.low <= w && w <= b.high }
+
+// checkWeight refuses a weight outside what the table takes for the species,
+// with the slips that would explain it. The species must be valid.
+func (a Animal) checkWeight(table []bounds, stage string) error {
+	b := table[a.Species]
+	if b.contains(a.Weight) {
+		return nil
+	}
+	accepted := massText(b.low) + " to " + massText(b.high) + " for " + stage + a.Species.String()
+	if a.Weight == 0 {
+		return refuse("weight", "", accepted, "not given")
+	}
+	if !(a.Weight > 0) || math.IsInf(float64(a.Weight), 0) {
+		return refuse("weight", massText(a.Weight), accepted, "")
+	}
+	typed := strconv.FormatFloat(a.Weight.Kilograms(), 'f', -1, 64)
+	var hint []string
+	if w := a.Weight / 1000; b.contains(w) {
+		hint = append(hint, "grams? "+typed+" g is "+massText(w))
+	}
+	if w := units.Mass(a.Weight.Kilograms()) * units.Pound; b.contains(w) {
+		hint = append(hint, "pounds? "+typed+" lb is "+round(w.Kilograms(), 2)+" kg")
+	}
+	if a.Weight < b.low {
+		if w := a.Weight * 1000; b.contains(w) && w < units.Kilogram*units.Mass(1000) {
+			hint = append(hint, "kilograms? "+strconv.FormatFloat(a.Weight.Grams(), 'f', -1, 64)+" kg is in range")
+		}
+		if stage != "" && anyStage[a.Species].contains(a.Weight) {
+			hint = append(hint, "a "+young[a.Species]+"? growth has equations of its own: Growth, not Adult")
+		}
+	}
+	return refuse("weight", massText(a.Weight), accepted, join(hint...))
+}

@@ -1,0 +1,101 @@
+package energy
+
+import (
+	"strconv"
+	"strings"
+
+	"example.org/bowlgram/units"
+)
+
+// Condition is a body condition score on the scale of nine or of five. The
+// zero value is not scored. It is comparable with ==; scores of the two scales
+// are never equal.
+type Condition struct {
+	scale int32 // 9, 5, or 0 for not scored
+	score int32
+}
+
+// BCS9 returns a score on the nine-point scale: 1 emaciated, 5 ideal, 9 obese.
+// A score outside 1 to 9 is refused where the condition is used.
+func BCS9(score int) Condition { return Condition{9, clamp(score)} }
+
+// BCS5 returns a score on the five-point scale: 1 emaciated, 3 ideal, 5 obese.
+// A score outside 1 to 5 is refused where the condition is used.
+func BCS5(score int) Condition { return Condition{5, clamp(score)} }
+
+// clamp keeps a score that is out of range out of range, and in an int32.
+func clamp(score int) int32 { return int32(max(-99, min(score, 99))) }
+
+const conditionForms = `a score of nine or of five, as in "5/9" or "3/5"`
+
+// ParseCondition reads "5/9" or "3/5". A score without its scale is refused:
+// 5 is ideal on one and obese on the other.
+func ParseCondition(s string) (Condition, error) {
+	score, scale, ok := strings.Cut(strings.TrimSpace(s), "/")
+	n, err := strconv.Atoi(strings.TrimSpace(score))
+	if ok && err == nil {
+		var c Condition
+		switch strings.TrimSpace(scale) {
+		case "9":
+			c = BCS9(n)
+		case "5":
+			c = BCS5(n)
+		}
+		if c.isValid() && !c.IsZero() {
+			return c, nil
+		}
+	}
+	return Condition{}, &units.FieldError{Package: "energy", Field: "condition", Value: s, Accepted: conditionForms}
+}
+
+// IsZero reports whether the animal was not scored.
+func (c Condition) IsZero() bool { return c == Condition{} }
+
+// Nine returns the score on the nine-point scale, the five-point scores 1 to 5
+// counted as 1, 3, 5, 7 and 9, and false where the animal was not scored.
+func (c Condition) Nine() (score int, ok bool) {
+	switch c.scale {
+	case 9:
+		return int(c.score), true
+	case 5:
+		return int(2*c.score - 1), true
+	}
+	return 0, false
+}
+
+func (c Condition) isValid() bool {
+	return c.IsZero() || 1 <= c.score && c.score <= c.scale
+}
+
+// String returns "5/9" or "3/5", and "" where the animal was not scored.
+func (c Condition) String() string {
+	b, _ := c.AppendText(nil)
+	return string(b)
+}
+
+// AppendText appends the text of c.
+func (c Condition) AppendText(b []byte) ([]byte, error) {
+	if c.IsZero() {
+		return b, nil
+	}
+	b = strconv.AppendInt(b, int64(c.score), 10)
+	b = append(b, '/')
+	return strconv.AppendInt(b, int64(c.scale), 10), nil
+}
+
+// MarshalText returns the text of c.
+func (c Condition) MarshalText() ([]byte, error) { return c.AppendText(nil) }
+
+// UnmarshalText sets c from its text; an empty text is not scored.
+func (c *Condition) UnmarshalText(text []byte) error {
+	if len(text) == 0 {
+		*c = Condition{}
+		return nil
+	}
+	x, err := ParseCondition(string(text))
+	if err != nil {
+		return err
+	}
+	*c = x
+	return nil
+}

@@ -1,0 +1,61 @@
+package energy
+
+import (
+	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/units"
+)
+
+// Stage is a life stage, or another ground, on which a day's energy is
+// computed.
+type Stage interface {
+	// Estimate returns the day's energy, or an error that names every input
+	// it can't use and returns the zero Estimate.
+	Estimate() (Estimate, error)
+}
+
+// Estimate is a day's metabolizable energy and what it was computed from. It
+// is comparable with ==. The zero value is no estimate.
+type Estimate struct {
+	Stage   Stage        // the stage that was asked, with its inputs as given
+	Animal  Animal       // the animal, as given
+	Weight  units.Mass   // the body weight used; zero where none was
+	Basis   Basis        // whether that is the current or the ideal weight
+	Method  Method       // the equation
+	Daily   units.Energy // kcal a day, unrounded
+	Low     units.Energy // the published spread of the population around
+	High    units.Energy // Daily, from Low to High; never a ration
+	Reweigh Age          // weigh again after so many days
+}
+
+// spread of the population around an equation without one of its own.
+const (
+	spreadDog = 0.30 // AAHA 2010, WSAVA 2011
+	spreadCat = 0.50 // SACN 5th ed. p. 377: at least
+)
+
+// spread returns Low and High for a daily energy.
+func spread(s Species, daily units.Energy) (low, high units.Energy) {
+	f := units.Energy(spreadDog)
+	if s == Cat {
+		f = spreadCat
+	}
+	return daily * (1 - f), daily * (1 + f)
+}
+
+// explainer is what this package's own stages can do besides.
+type explainer interface {
+	Stage
+	explain(e Estimate, w *working)
+	cautions(e Estimate) []advice.Caution
+}
+
+// Cautions returns what the figure must be shown with, the gravest first: a
+// refer-level caution comes before the grams.
+func (e Estimate) Cautions() []advice.Caution {
+	c := e.Animal.cautions()
+	if s, ok := e.Stage.(explainer); ok {
+		c = append(c, s.cautions(e)...)
+	}
+	advice.Sort(c)
+	return c
+}

@@ -1,0 +1,65 @@
+package energy
+
+import (
+	"strings"
+
+	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/units"
+)
+
+// working collects the lines of an Explain.
+type working struct{ b strings.Builder }
+
+// line writes one line: what it is, padded, and the text.
+func (w *working) line(label, text string) {
+	const column = 10
+	w.b.WriteString(label)
+	for range column - len(label) {
+		w.b.WriteByte(' ')
+	}
+	w.b.WriteString(text)
+	w.b.WriteByte('\n')
+}
+
+func (w *working) source(s advice.Source) { w.line("source", s.String()) }
+
+// Explain returns the working line by line, each ended by a newline: what was
+// given, the formula with the numbers put in, the result, the source, what is
+// uncertain and what to be careful of. Figures in it are rounded for reading;
+// the computation is not.
+func (e Estimate) Explain() string {
+	var w working
+	w.line("given", e.Animal.given())
+	if e.Weight > 0 {
+		text := massText(e.Weight) + ", the " + e.Basis.String() + " weight"
+		if e.Basis == Ideal {
+			text += ", since the animal is heavier than that"
+		}
+		w.line("weight", text)
+	}
+	if s, ok := e.Stage.(explainer); ok {
+		s.explain(e, &w)
+	}
+	w.line("result", kcal(e.Daily)+"/day")
+	if e.Low < e.High {
+		w.line("uncertain", "animals like this one need "+kcal(e.Low)+" to "+kcal(e.High)+
+			" a day: a starting estimate, the animal's weight decides")
+	}
+	if e.Reweigh > 0 {
+		w.line("next", "weigh again in "+dayCount(e.Reweigh))
+	}
+	for _, c := range e.Cautions() {
+		w.line("caution", c.String())
+	}
+	return w.b.String()
+}
+
+// explainRER writes the resting energy requirement as it is done by hand.
+func explainRER(w *working, weight units.Mass) {
+	kg := weight.Kilograms()
+	w.line("formula", "resting energy = 70 × kg^0.75")
+	w.line("", "= 70 × "+short(kg)+"^0.75 = 70 × "+round(threeQuarters(kg), 3)+" = "+kcal1(rer(weight)))
+	w.line("by hand", short(kg)+" × "+short(kg)+" × "+short(kg)+" = "+round(kg*kg*kg, 1)+
+		", square root twice, × 70")
+	w.source(sourceRER)
+}

@@ -1,0 +1,49 @@
+package energy
+
+import (
+	"math"
+	"strconv"
+
+	"example.org/bowlgram/units"
+)
+
+// Figures in a working or an error are rounded for reading, here and nowhere
+// else in the package.
+
+// massText is m as text, also where m is no number.
+func massText(m units.Mass) string {
+	if math.IsNaN(float64(m)) || math.IsInf(float64(m), 0) {
+		return strconv.FormatFloat(float64(m), 'f', -1, 64) + " g"
+	}
+	return m.String()
+}
+
+// round writes x with n decimals.
+func round(x float64, n int) string { return strconv.FormatFloat(x, 'f', n, 64) }
+
+// short writes x in kilograms as people do: at most three decimals, no
+// trailing zeros.
+func short(x float64) string {
+	s := round(x, 3)
+	for s[len(s)-1] == '0' {
+		s = s[:len(s)-1]
+	}
+	if s[len(s)-1] == '.' {
+		s = s[:len(s)-1]
+	}
+	return s
+}
+
+// kcal writes an energy to the whole kilocalorie.
+func kcal(e units.Energy) string { return round(e.Kilocalories(), 0) + " kcal" }
+
+// kcal1 writes an energy to a tenth, for steps that are worked on.
+func kcal1(e units.Energy) string { return round(e.Kilocalories(), 1) + " kcal" }
+
+// dayCount writes a number of days.
+func dayCount(a Age) string {
+	if a == Day {
+		return "1 day"
+	}
+	return strconv.Itoa(int(a)) + " days"
+}

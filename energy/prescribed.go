@@ -1,0 +1,147 @@
+package energy
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/units"
+)
+
+// Prescribed is a day's energy that a veterinarian has set. It passes the
+// gates that refuse to compute an amount, for any species; By, the name of who
+// set it, is required. Species and weight may be left out, but then nothing
+// can be held against the figure.
+//
+// With the species and the weight of a dog or a cat, a figure below 0.5 or
+// above 3 times its resting energy (ours) is cautioned with the likely slip:
+// kilojoules, one meal's energy, a tenfold. A ferret's is held against the
+// published 200 to 300 kcal/kg.
+type Prescribed struct {
+	Animal Animal       `json:"animal,omitzero"`
+	Daily  units.Energy `json:"daily"` // kcal a day
+	By     string       `json:"by"`    // who set it
+}
+
+// Bounds of a prescribed figure before it is cautioned: ours.
+const (
+	prescribedLow  = 0.5 // of the resting energy, or of the ferret's low end
+	prescribedHigh = 3   // times the resting energy
+	ferretHigh     = 2   // times the ferret's high end
+	maxDaily       = 50 * units.Megacalorie
+)
+
+// prescribedReweigh: an animal on a set figure is weighed every week. Ours.
+const prescribedReweigh = Week
+
+// Estimate returns the prescribed figure; Low and High are equal to it.
+func (p Prescribed) Estimate() (Estimate, error) {
+	a := p.Animal
+	faults := a.check(false)
+	if a.Weight != 0 && a.Species <= Other {
+		table := anyStage[:]
+		if a.Species == 0 {
+			a.Species = Other
+		}
+		if err := a.checkWeight(table, ""); err != nil {
+			faults = append(faults, err)
+		}
+		a = p.Animal
+	}
+	if !(p.Daily > 0 && p.Daily <= maxDaily) {
+		faults = append(faults, refuse("prescribed energy", energyText(p.Daily), "more than 0 kcal and at most 50000 kcal a day", ""))
+	}
+	if strings.TrimSpace(p.By) == "" {
+		faults = append(faults, refuse("by", p.By, "the name of the veterinarian who set the energy", ""))
+	}
+	if len(faults) > 0 {
+		return Estimate{}, faults.Err()
+	}
+	return Estimate{
+		Stage: p, Animal: a, Method: Prescription,
+		Daily: p.Daily, Low: p.Daily, High: p.Daily, Reweigh: prescribedReweigh,
+	}, nil
+}
+
+// usual returns the interval that a daily energy is expected in, what it is
+// called, and false where nothing is known to hold it against.
+func (a Animal) usual() (units.Range[units.Energy], string, bool) {
+	if !(a.Weight > 0) {
+		return units.Range[units.Energy]{}, "", false
+	}
+	switch a.Species {
+	case Dog, Cat:
+		r := rer(a.Weight)
+		return units.Range[units.Energy]{Low: prescribedLow * r, High: prescribedHigh * r}, "0.5 to 3 times its resting energy", true
+	case Ferret:
+		kg := units.Energy(a.Weight.Kilograms())
+		c := &ferretPerKilogram
+		return units.Range[units.Energy]{Low: units.Energy(c.low) * kg, High: ferretHigh * units.Energy(c.high) * kg},
+			"200 kcal/kg to twice 300 kcal/kg", true
+	}
+	return units.Range[units.Energy]{}, "", false
+}
+
+// slips returns what would bring a figure outside the usual range into it.
+func slips(daily units.Energy, usual units.Range[units.Energy]) string {
+	var s []string
+	try := func(e units.Energy, text string) {
+		if usual.Contains(e) {
+			s = append(s, text+kcal(e))
+		}
+	}
+	if daily > usual.High {
+		try(units.Energy(daily.Kilocalories())*units.Kilojoule, "kilojoules? that is ")
+		try(daily/10, "one digit too many? that is ")
+	} else {
+		for meals := 2; meals <= 4; meals++ {
+			try(units.Energy(meals)*daily, "one of "+strconv.Itoa(meals)+" meals? the day is ")
+		}
+		try(daily*10, "one digit too few? that is ")
+	}
+	return join(s...)
+}
+
+func (p Prescribed) explain(e Estimate, w *working) {
+	w.line("formula", "none: "+kcal1(e.Daily)+" a day, set by "+p.By)
+	if usual, what, ok := e.Animal.usual(); ok {
+		w.line("beside", what+": "+kcal(usual.Low)+" to "+kcal(usual.High)+" (ours, not published)")
+	}
+}
+
+func (p Prescribed) cautions(e Estimate) []advice.Caution {
+	usual, what, ok := e.Animal.usual()
+	if !ok {
+		return []advice.Caution{{
+			Level: advice.Note, Text: "nothing to hold the prescribed energy against", Source: ours,
+		}}
+	}
+	if usual.Contains(e.Daily) {
+		return nil
+	}
+	side := ", above "
+	if e.Daily < usual.Low {
+		side = ", below "
+	}
+	c := advice.Caution{
+		Level: advice.Warn, Source: ours,
+		Text: "check the prescribed " + kcal(e.Daily) + side + what + " (" + kcal(usual.Low) + " to " + kcal(usual.High) + ")",
+	}
+	if s := slips(e.Daily, usual); s != "" {
+		c.Text += ": " + s
+	}
+	if e.Animal.Species == Ferret && e.Daily < prescribedLow*usual.Low {
+		c.Level = advice.Refer
+		c.Text += "; a ferret fed so little is in danger of low blood sugar"
+	}
+	return []advice.Caution{c}
+}
+
+// energyText is e as text, also where e is no number.
+func energyText(e units.Energy) string {
+	if math.IsNaN(float64(e)) || math.IsInf(float64(e), 0) {
+		return strconv.FormatFloat(float64(e), 'f', -1, 64) + " kcal"
+	}
+	return e.String()
+}
