@@ -1,0 +1,92 @@
+package diet
+
+import "example.org/bowlgram/units"
+
+// Density is the energy density of a food as fed, and how it was come by.
+type Density struct {
+	Energy units.EnergyDensity              `json:"energy"` // as fed
+	Range  units.Range[units.EnergyDensity] `json:"range"`  // what the rounding of the figures behind Energy leaves possible
+	Origin Origin                           `json:"origin"`
+	// Gap is how far kcal/kg and the figures of the serving disagree beyond
+	// their rounding: larger / smaller - 1 between the nearest ends of the two
+	// intervals. It is 0 where they agree or only two figures are given.
+	Gap float64 `json:"gap,omitzero"`
+	// Serving is that of the label, with the figure that was missing, if two
+	// of the three were given. The half-steps stay those of the label.
+	Serving Serving `json:"serving,omitzero"`
+}
+
+// Density returns the energy density that the label of f states or, where it
+// gives only the energy and the mass of one serving, implies. The printed
+// kcal/kg wins over the serving where both are given.
+//
+// All three figures are held against each other through the intervals that
+// their rounding leaves, and against the water in the food where that is
+// known. Errors are a [*units.FieldError] for a figure that no label can carry
+// or for too few figures, several in a [units.ErrorList], and a [*LabelError]
+// for figures that cannot all be right. Smaller doubts are cautions: see
+// [Food.Cautions].
+//
+// Density does not allocate unless it fails.
+func (f Food) Density() (Density, error) {
+	if err := f.check(); err != nil {
+		return Density{}, err
+	}
+	l := &f.Label
+	d := Density{Serving: l.Serving}
+	switch {
+	case l.Energy > 0:
+		d.Energy, d.Range, d.Origin = l.Energy, l.statedRange(), Stated
+		d.complete()
+	case l.Serving.Energy > 0 && l.Serving.Mass > 0:
+		d.Energy, d.Range, d.Origin = l.Serving.implied(), l.Serving.impliedRange(), Derived
+	default:
+		return Density{}, l.missing()
+	}
+	if d.Origin == Stated && l.Serving.Energy > 0 && l.Serving.Mass > 0 {
+		d.Gap = gap(d.Range, l.Serving.impliedRange())
+	}
+	if d.Gap > warnGap || f.limit(d.Energy) != 0 {
+		return Density{}, f.labelError(d)
+	}
+	return d, nil
+}
+
+// complete fills in the figure of the serving that the label leaves out.
+func (d *Density) complete() {
+	switch s := &d.Serving; {
+	case s.Energy > 0 && s.Mass == 0:
+		s.Mass = d.Energy.Mass(s.Energy)
+	case s.Mass > 0 && s.Energy == 0:
+		s.Energy = d.Energy.Energy(s.Mass)
+	}
+}
+
+// missing says what is needed to weigh the food by.
+func (l Label) missing() error {
+	unit := l.Serving.unit()
+	switch {
+	case l.Serving.Energy > 0:
+		return &units.FieldError{
+			Package:  "diet",
+			Field:    "label",
+			Value:    number(float64(l.Serving.Energy)) + " kcal/" + unit,
+			Accepted: "kcal/kg as fed, or the grams of one " + unit + ", beside it",
+			Hint:     "ask the manufacturer for kcal/kg or for grams per " + unit + ", or weigh a level " + unit + " several times and take the mean",
+		}
+	case l.Serving.Mass > 0:
+		return &units.FieldError{
+			Package:  "diet",
+			Field:    "label",
+			Value:    number(float64(l.Serving.Mass)) + " g/" + unit,
+			Accepted: "kcal/kg as fed, or the kcal of one " + unit + ", beside it",
+			Hint:     "ask the manufacturer for kcal/kg as fed",
+		}
+	}
+	return &units.FieldError{
+		Package:  "diet",
+		Field:    "label",
+		Accepted: "kcal/kg as fed, or the kcal and the grams of one serving",
+		Hint:     "ask the manufacturer for kcal/kg as fed",
+	}
+}

@@ -1,0 +1,88 @@
+package diet
+
+import (
+	"math"
+
+	"example.org/bowlgram/units"
+)
+
+// Label is the calorie content statement of a food. Any two of kcal/kg, kcal
+// per serving and grams per serving give the third; a figure of zero is not
+// stated.
+//
+// The statement is of metabolizable energy as fed, an average and never a
+// bound (AAFCO Model Regulation PF9 as amended, Official Publication 2014):
+// per kilogram and per familiar household measure. Older rules of some states
+// ask for one of the two, and newer ones for the household unit only.
+type Label struct {
+	Energy units.EnergyDensity `json:"energy,omitzero"` // as fed
+	// HalfStep is half the step Energy was rounded to when printed. Zero means
+	// 5 kcal/kg where Energy in kcal/kg is divisible by 10 and 0.5 kcal/kg
+	// otherwise, but never more than half of Energy. No rule for rounding was
+	// found in PF9: these are ours.
+	HalfStep units.EnergyDensity `json:"half_step,omitzero"`
+	Serving  Serving             `json:"serving,omitzero"`
+}
+
+// statedRange returns every density that the printed kcal/kg leaves possible.
+func (l Label) statedRange() units.Range[units.EnergyDensity] {
+	half := l.HalfStep
+	if half == 0 {
+		half = 0.5
+		if tens := float64(l.Energy) / 10; tens == math.Trunc(tens) {
+			half = 5
+		}
+		half = min(half, l.Energy/2)
+	}
+	return units.Range[units.EnergyDensity]{Low: l.Energy - half, High: l.Energy + half}
+}
+
+// maxFigure is the largest figure taken for a serving, in kcal or g, so that
+// nothing overflows; ours.
+const maxFigure = 1e9
+
+// check refuses figures that no label can carry: all of them at once.
+func (f Food) check() error {
+	l, s := &f.Label, &f.Label.Serving
+	if isFigure(l.Energy) && isFigure(s.Energy) && isFigure(s.Mass) &&
+		isHalfStep(l.HalfStep, l.Energy) && isHalfStep(s.EnergyHalfStep, s.Energy) && isHalfStep(s.MassHalfStep, s.Mass) &&
+		isMoisture(f.Analysis.Moisture) {
+		return nil
+	}
+	var errs units.ErrorList
+	checkFigure(&errs, "label.energy", l.Energy, l.HalfStep, "kcal/kg")
+	checkFigure(&errs, "label.serving.energy", s.Energy, s.EnergyHalfStep, "kcal")
+	checkFigure(&errs, "label.serving.mass", s.Mass, s.MassHalfStep, "g")
+	if m := f.Analysis.Moisture; !isMoisture(m) {
+		errs = append(errs, refuse("analysis.moisture", number(float64(m))+" %", "above 0 % and below 100 %, or none if not known"))
+	}
+	return errs.Err()
+}
+
+func isFigure[Q units.Quantity](q Q) bool { return q >= 0 && q <= maxFigure }
+
+// isHalfStep reports whether half leaves an interval above zero. The half-step
+// of a figure that is not stated doesn't matter, but must be a number.
+func isHalfStep[Q units.Quantity](half, figure Q) bool {
+	return half == 0 || half > 0 && half <= maxFigure && (figure == 0 || half < figure)
+}
+
+func isMoisture(p units.Percent) bool { return p >= 0 && p < 100 }
+
+func checkFigure[Q units.Quantity](errs *units.ErrorList, field string, figure, half Q, unit string) {
+	if !isFigure(figure) {
+		*errs = append(*errs, refuse(field, number(float64(figure))+" "+unit, "above 0 "+unit+", or none if not stated"))
+		return
+	}
+	if !isHalfStep(half, figure) {
+		accepted := "above 0 " + unit
+		if figure > 0 {
+			accepted += " and below the figure, " + number(float64(figure)) + " " + unit
+		}
+		*errs = append(*errs, refuse(field+" half-step", number(float64(half))+" "+unit, accepted))
+	}
+}
+
+func refuse(field, value, accepted string) *units.FieldError {
+	return &units.FieldError{Package: "diet", Field: field, Value: value, Accepted: accepted}
+}

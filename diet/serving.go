@@ -1,0 +1,68 @@
+package diet
+
+import (
+	"strings"
+
+	"example.org/bowlgram/units"
+)
+
+// Serving is what a label says of one familiar household unit: a cup, a can, a
+// piece. A figure of zero is not stated.
+//
+// The grams of a cup are grams of food, not of water and not eight ounces by
+// weight: a cup of dry food weighs about 85 to 100 g (a veterinary teaching
+// sheet on the modified Atwater formula).
+type Serving struct {
+	Name   string       `json:"name,omitzero"`   // "cup", "can"; empty: "serving"
+	Energy units.Energy `json:"energy,omitzero"` // metabolizable energy of one serving
+	// EnergyHalfStep is half the step Energy was rounded to when printed; zero
+	// means 0.5 kcal, or half of Energy if that is less.
+	EnergyHalfStep units.Energy `json:"energy_half_step,omitzero"`
+	Mass           units.Mass   `json:"mass,omitzero"` // mass of one serving as fed
+	// MassHalfStep is half the step Mass was rounded to when printed; zero
+	// means 0.5 g, or half of Mass if that is less.
+	MassHalfStep units.Mass `json:"mass_half_step,omitzero"`
+}
+
+// unit returns the name of one serving for use in a sentence.
+func (s Serving) unit() string {
+	if s.Name == "" {
+		return "serving"
+	}
+	return s.Name
+}
+
+func (s Serving) isCup() bool { return strings.Contains(strings.ToLower(s.Name), "cup") }
+
+// isEightOunces reports whether the cup was given the mass of eight ounces
+// (226.8 g), or its 240 mL as grams.
+func (s Serving) isEightOunces() bool {
+	m := s.Mass
+	return (m >= 226.5*units.Gram && m < 227.5*units.Gram || m >= 239.5*units.Gram && m < 240.5*units.Gram) && s.isCup()
+}
+
+// implied returns the energy density that follows from the energy and the mass
+// of one serving.
+func (s Serving) implied() units.EnergyDensity {
+	return units.EnergyDensity(float64(s.Energy) / float64(s.Mass) * 1000)
+}
+
+// impliedRange returns every density that the printed energy and mass leave
+// possible.
+func (s Serving) impliedRange() units.Range[units.EnergyDensity] {
+	e := halfStep(s.Energy, s.EnergyHalfStep)
+	m := halfStep(s.Mass, s.MassHalfStep)
+	return units.Range[units.EnergyDensity]{
+		Low:  units.EnergyDensity(float64(s.Energy-e) / float64(s.Mass+m) * 1000),
+		High: units.EnergyDensity(float64(s.Energy+e) / float64(s.Mass-m) * 1000),
+	}
+}
+
+// halfStep returns the half-step of a figure printed as a whole number, unless
+// another one is given. A default never takes the interval down to zero.
+func halfStep[Q units.Energy | units.Mass](figure, given Q) Q {
+	if given != 0 {
+		return given
+	}
+	return min(0.5, figure/2)
+}
