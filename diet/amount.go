@@ -1,5 +1,7 @@
 package diet
 
+import "example.org/bowlgram/internal/enum"
+
 // Amount is how much of a food a menu asks for. It is made by [Rest] or
 // [ParseAmount]. The zero value is no amount: [Menu.Validate] refuses it, so
 // that a forgotten amount doesn't become a meal. An Amount is comparable.
@@ -11,7 +13,7 @@ type amountKind uint8
 
 const restOfDay amountKind = 1
 
-var amountNames = names{"amount", []string{"rest"}}
+var amountNames = []string{"", "rest"}
 
 // Rest returns the amount of food that supplies what energy of the day the
 // other foods of the menu leave: all of it, in a menu of one food.
@@ -19,8 +21,8 @@ func Rest() Amount { return Amount{restOfDay} }
 
 // ParseAmount reads the text of an amount: "rest".
 func ParseAmount(s string) (Amount, error) {
-	v, err := amountNames.parse(s)
-	return Amount{amountKind(v)}, err
+	kind, err := enum.Parse[amountKind]("diet", "amount", s, amountNames)
+	return Amount{kind}, err
 }
 
 // IsZero reports whether a is no amount.
@@ -32,23 +34,19 @@ func (a Amount) IsRest() bool { return a.kind == restOfDay }
 // Equal reports whether a and b are the same amount.
 func (a Amount) Equal(b Amount) bool { return a == b }
 
-// String returns the text of a, as in "rest".
-func (a Amount) String() string { return amountNames.stringOf(uint8(a.kind), "Amount") }
+// String returns the text of a, as in "rest", and "" for the zero amount.
+func (a Amount) String() string { return enum.Text(a.kind, amountNames) }
 
-// AppendText implements encoding.TextAppender. The zero amount has no text.
+// AppendText appends the text of a.
 func (a Amount) AppendText(b []byte) ([]byte, error) {
-	return amountNames.appendText(b, uint8(a.kind))
+	return enum.Marshal(b, "diet", "amount", a.kind, amountNames)
 }
 
-// MarshalText implements encoding.TextMarshaler.
+// MarshalText returns the text of a.
 func (a Amount) MarshalText() ([]byte, error) { return a.AppendText(nil) }
 
-// UnmarshalText implements encoding.TextUnmarshaler. On error a is left as it
-// was.
+// UnmarshalText sets a from its text; an empty text is the zero amount. On
+// error a is left as it was.
 func (a *Amount) UnmarshalText(text []byte) error {
-	v, err := ParseAmount(string(text))
-	if err == nil {
-		*a = v
-	}
-	return err
+	return enum.Unmarshal(&a.kind, "diet", "amount", text, amountNames)
 }

@@ -1,5 +1,7 @@
 package diet
 
+import "example.org/bowlgram/internal/enum"
+
 // Form is the physical form of a food as it is weighed out. The zero value
 // means not stated.
 type Form uint8
@@ -15,31 +17,27 @@ const (
 	FatOrOil                  // added to another food
 )
 
-var formNames = names{"form", []string{"dry", "semi_moist", "wet", "liquid", "powder", "fat_or_oil"}}
+var formNames = []string{"", "dry", "semi_moist", "wet", "liquid", "powder", "fat_or_oil"}
 
-// ParseForm reads the text of a form; case is folded, and a space or a hyphen
-// may stand for the underscore.
+// ParseForm reads the text of a form: dry, semi_moist, wet, liquid, powder or
+// fat_or_oil. Case is folded.
 func ParseForm(s string) (Form, error) {
-	v, err := formNames.parse(s)
-	return Form(v), err
+	return enum.Parse[Form]("diet", "form", s, formNames)
 }
 
-// String returns the text of f, as in "semi_moist".
-func (f Form) String() string { return formNames.stringOf(uint8(f), "Form") }
+// String returns the text of f, as in "semi_moist", and "" for the zero value.
+func (f Form) String() string { return enum.Text(f, formNames) }
 
-// AppendText implements encoding.TextAppender. A form that is not stated has
-// no text.
-func (f Form) AppendText(b []byte) ([]byte, error) { return formNames.appendText(b, uint8(f)) }
+// AppendText appends the text of f.
+func (f Form) AppendText(b []byte) ([]byte, error) {
+	return enum.Marshal(b, "diet", "form", f, formNames)
+}
 
-// MarshalText implements encoding.TextMarshaler.
+// MarshalText returns the text of f.
 func (f Form) MarshalText() ([]byte, error) { return f.AppendText(nil) }
 
-// UnmarshalText implements encoding.TextUnmarshaler. On error f is left as it
-// was.
+// UnmarshalText sets f from its text; an empty text is the zero value. On error
+// f is left as it was.
 func (f *Form) UnmarshalText(text []byte) error {
-	v, err := ParseForm(string(text))
-	if err == nil {
-		*f = v
-	}
-	return err
+	return enum.Unmarshal(f, "diet", "form", text, formNames)
 }

@@ -3,6 +3,7 @@ package diet
 import (
 	"strconv"
 
+	"example.org/bowlgram/internal/enum"
 	"example.org/bowlgram/units"
 )
 
@@ -37,7 +38,7 @@ func (m Menu) Validate() error {
 	for i := range m {
 		switch a := m[i].Amount; {
 		case a.IsZero():
-			errs = append(errs, refuse(amountField(i), "", "an amount for "+strconv.Quote(m[i].Food.Name)+": "+alternatives(amountNames.list)))
+			errs = append(errs, refuse(amountField(i), "", "an amount for "+strconv.Quote(m[i].Food.Name)+": "+enum.List(amountNames)))
 		case a.IsRest() && rest >= 0:
 			errs = append(errs, refuse(amountField(i), a.String(), "one rest in a menu, and "+amountField(rest)+" is it"))
 		case a.IsRest():

@@ -1,5 +1,7 @@
 package diet
 
+import "example.org/bowlgram/internal/enum"
+
 // Origin says where a figure comes from. The zero value means not known.
 type Origin uint8
 
@@ -9,30 +11,26 @@ const (
 	Derived                   // from the energy and the mass of one serving
 )
 
-var originNames = names{"origin", []string{"stated", "derived"}}
+var originNames = []string{"", "stated", "derived"}
 
-// ParseOrigin reads the text of an origin; case is folded.
+// ParseOrigin reads the text of an origin: stated or derived. Case is folded.
 func ParseOrigin(s string) (Origin, error) {
-	v, err := originNames.parse(s)
-	return Origin(v), err
+	return enum.Parse[Origin]("diet", "origin", s, originNames)
 }
 
-// String returns the text of o, as in "stated".
-func (o Origin) String() string { return originNames.stringOf(uint8(o), "Origin") }
+// String returns the text of o, as in "stated", and "" for the zero value.
+func (o Origin) String() string { return enum.Text(o, originNames) }
 
-// AppendText implements encoding.TextAppender. An origin that is not known has
-// no text.
-func (o Origin) AppendText(b []byte) ([]byte, error) { return originNames.appendText(b, uint8(o)) }
+// AppendText appends the text of o.
+func (o Origin) AppendText(b []byte) ([]byte, error) {
+	return enum.Marshal(b, "diet", "origin", o, originNames)
+}
 
-// MarshalText implements encoding.TextMarshaler.
+// MarshalText returns the text of o.
 func (o Origin) MarshalText() ([]byte, error) { return o.AppendText(nil) }
 
-// UnmarshalText implements encoding.TextUnmarshaler. On error o is left as it
-// was.
+// UnmarshalText sets o from its text; an empty text is the zero value. On error
+// o is left as it was.
 func (o *Origin) UnmarshalText(text []byte) error {
-	v, err := ParseOrigin(string(text))
-	if err == nil {
-		*o = v
-	}
-	return err
+	return enum.Unmarshal(o, "diet", "origin", text, originNames)
 }

@@ -1,5 +1,7 @@
 package diet
 
+import "example.org/bowlgram/internal/enum"
+
 // Role says whether a food is meant to be the whole diet. The zero value means
 // not stated.
 type Role uint8
@@ -10,30 +12,27 @@ const (
 	Complementary                 // only together with other food: treats, toppers, supplements
 )
 
-var roleNames = names{"role", []string{"complete", "complementary"}}
+var roleNames = []string{"", "complete", "complementary"}
 
-// ParseRole reads the text of a role; case is folded.
+// ParseRole reads the text of a role: complete or complementary. Case is
+// folded.
 func ParseRole(s string) (Role, error) {
-	v, err := roleNames.parse(s)
-	return Role(v), err
+	return enum.Parse[Role]("diet", "role", s, roleNames)
 }
 
-// String returns the text of r, as in "complete".
-func (r Role) String() string { return roleNames.stringOf(uint8(r), "Role") }
+// String returns the text of r, as in "complete", and "" for the zero value.
+func (r Role) String() string { return enum.Text(r, roleNames) }
 
-// AppendText implements encoding.TextAppender. A role that is not stated has
-// no text.
-func (r Role) AppendText(b []byte) ([]byte, error) { return roleNames.appendText(b, uint8(r)) }
+// AppendText appends the text of r.
+func (r Role) AppendText(b []byte) ([]byte, error) {
+	return enum.Marshal(b, "diet", "role", r, roleNames)
+}
 
-// MarshalText implements encoding.TextMarshaler.
+// MarshalText returns the text of r.
 func (r Role) MarshalText() ([]byte, error) { return r.AppendText(nil) }
 
-// UnmarshalText implements encoding.TextUnmarshaler. On error r is left as it
-// was.
+// UnmarshalText sets r from its text; an empty text is the zero value. On error
+// r is left as it was.
 func (r *Role) UnmarshalText(text []byte) error {
-	v, err := ParseRole(string(text))
-	if err == nil {
-		*r = v
-	}
-	return err
+	return enum.Unmarshal(r, "diet", "role", text, roleNames)
 }

@@ -1,6 +1,9 @@
 package diet
 
-import "example.org/bowlgram/units"
+import (
+	"example.org/bowlgram/internal/enum"
+	"example.org/bowlgram/units"
+)
 
 // Slip is a mistake in copying a label that explains why its figures cannot
 // all be right. The zero value means that none is known that does.
@@ -21,14 +24,16 @@ const (
 	OuncesAsGrams                            // ounces per serving typed as grams
 )
 
-var slipNames = names{"slip", []string{
+var slipNames = []string{
+	"",
 	"kcal/100 g typed as kcal/kg", "kcal per serving typed as kcal/kg", "kcal/lb typed as kcal/kg", "kcal/oz typed as kcal/kg",
 	"kcal/g typed as kcal/kg", "kJ/kg typed as kcal/kg", "kJ/100 g typed as kcal/kg", "kJ per serving typed as kcal",
 	"kcal/kg of dry matter taken for as fed", "8 oz by weight, or 240 mL as grams, taken for a cup", "ounces typed as grams",
-}}
+}
 
-// String says what happened, as in "kcal/100 g typed as kcal/kg".
-func (s Slip) String() string { return slipNames.stringOf(uint8(s), "Slip") }
+// String says what happened, as in "kcal/100 g typed as kcal/kg"; empty for
+// the zero value.
+func (s Slip) String() string { return enum.Text(s, slipNames) }
 
 // correction is a slip undone: what the stated density, or the one that the
 // serving implies, has to be multiplied by.

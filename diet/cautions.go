@@ -1,0 +1,180 @@
+package diet
+
+import (
+	"slices"
+	"strings"
+
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/energy/advice"
+)
+
+// Sources of the cautions. The rules that turn a need of the species into a
+// level of caution are ours throughout.
+var (
+	ours = advice.Source{Seen: advice.Ours}
+
+	sourceCatNeeds = advice.Source{
+		Work:  "Hand, Thatcher, Remillard, Roudebush, Novotny (eds), Small Animal Clinical Nutrition, 5th ed., 2010",
+		Where: "cats need taurine, arachidonic acid, preformed vitamin A and more protein than dogs",
+		Seen:  advice.Memory,
+	}
+	sourceAdequacy = advice.Source{
+		Work:  "AAFCO Model Regulation PF7, nutritional adequacy",
+		Where: "the statement names the life stages, or intermittent or supplemental feeding only",
+		Seen:  advice.Memory,
+	}
+	sourceLabel = advice.Source{
+		Work:  "AAFCO, Calorie Content",
+		Where: "kcal per cup = kcal/kg / 1000 x grams of one cup, weighed",
+		Seen:  advice.Primary,
+	}
+	sourceEightOunces = advice.Source{
+		Work:  "WikiVet (a feeding cup is 8 fl oz, about 237 mL); eight ounces by weight are 227 g",
+		Where: "one cup of dry food weighs about 85 to 100 g (a veterinary teaching sheet)",
+		Seen:  advice.Primary,
+	}
+)
+
+// Cautions returns what must be said when f is all that the animal a eats: of
+// its label, and of whom it is for. The most severe come first. What [Food.Density]
+// refuses is left to it.
+func (f Food) Cautions(a energy.Animal) []advice.Caution {
+	c := f.labelCautions(nil)
+	c = f.speciesCautions(c, a.Species)
+	c = f.stageCautions(c, a.Circumstances)
+	if f.Role == Complementary {
+		c = append(c, advice.Caution{
+			Level:  advice.Warn,
+			Text:   f.called() + " is a complementary food: it is not a diet by itself",
+			Source: sourceAdequacy,
+		})
+	}
+	advice.Sort(c)
+	return c
+}
+
+// called names f at the start of a sentence.
+func (f Food) called() string {
+	if f.Name == "" {
+		return "this food"
+	}
+	return f.Name
+}
+
+func (f Food) labelCautions(c []advice.Caution) []advice.Caution {
+	d, err := f.Density()
+	if err != nil {
+		return c
+	}
+	if d.Gap > 0 {
+		level, advised := advice.Note, ""
+		if d.Gap > noteGap {
+			level, advised = advice.Warn, ": weigh one "+d.Serving.unit()+" and ask the manufacturer"
+		}
+		c = append(c, advice.Caution{
+			Level: level,
+			Text: "label of " + f.called() + ": " + density(d.Energy) + " and the " + density(d.Serving.implied()) + " of one " +
+				d.Serving.unit() + " differ by " + number(100*d.Gap) + " % beyond their rounding; kcal/kg is used" + advised,
+			Source: sourceLabel,
+		})
+	}
+	if f.Label.Serving.isEightOunces() {
+		c = append(c, advice.Caution{
+			Level: advice.Warn,
+			Text: "label of " + f.called() + ": " + number(float64(d.Serving.Mass)) + " g/" + d.Serving.unit() +
+				" is eight ounces by weight, or 240 mL taken for grams, not the food in a cup? Weigh a level cup",
+			Source: sourceEightOunces,
+		})
+	}
+	return f.plausibility(c, d)
+}
+
+// plausibility adds the doubts about the energy itself.
+func (f Food) plausibility(c []advice.Caution, d Density) []advice.Caution {
+	warn := func(text string) {
+		c = append(c, advice.Caution{Level: advice.Warn, Text: "label of " + f.called() + ": " + density(d.Energy) + " " + text, Source: ours})
+	}
+	water := ""
+	if f.Analysis.Moisture > 0 {
+		water = " at " + number(float64(f.Analysis.Moisture)) + " % moisture"
+	}
+	if most := mostUsual.KilocaloriesPerKilogram() * f.dryMatter(); f.Form != FatOrOil && d.Energy.KilocaloriesPerKilogram() > most {
+		warn("is more than foods hold" + water + ", about " + number(most) + " kcal/kg at most, unless it is a fat or an oil: is it as fed?")
+	}
+	if f.Form != Liquid && water == "" && d.Energy < leastAsFed {
+		warn("is less than foods hold: is it kcal/100 g, or kcal/" + d.Serving.unit() + "?")
+	}
+	return c
+}
+
+func (f Food) speciesCautions(c []advice.Caution, s energy.Species) []advice.Caution {
+	made := f.For.Species
+	if s == 0 || made.Has(s) {
+		return c
+	}
+	if made == 0 {
+		return append(c, advice.Caution{Level: advice.Note, Text: "it is not stated which species " + f.called() + " is for", Source: ours})
+	}
+	its := f.called() + " is food for " + strings.ReplaceAll(made.String(), " ", " and ")
+	switch {
+	case s == energy.Cat:
+		return append(c, advice.Caution{
+			Level:  advice.Refer,
+			Text:   its + ", not for cats: as the only food it can lack taurine and other nutrients that cats need",
+			Source: sourceCatNeeds,
+		})
+	case s == energy.Ferret && made.Has(energy.Cat):
+		return append(c, advice.Caution{Level: advice.Note, Text: its + ", given to a ferret: check protein and fat", Source: ours})
+	case s == energy.Ferret:
+		return append(c, advice.Caution{
+			Level:  advice.Refer,
+			Text:   its + ", not for ferrets: as the only food it can lack what a strict carnivore needs",
+			Source: ours,
+		})
+	}
+	its += ", not for this animal"
+	if s == energy.Dog {
+		its = strings.TrimSuffix(its, "this animal") + "dogs"
+	}
+	return append(c, advice.Caution{Level: advice.Warn, Text: its + ": choose a food that is", Source: ours})
+}
+
+func (f Food) stageCautions(c []advice.Caution, now energy.Circumstances) []advice.Caution {
+	for _, need := range [...]struct {
+		stage Stages
+		when  energy.Circumstances
+		who   string
+	}{
+		{Growth, energy.Growing, "a growing animal"},
+		{Reproduction, energy.Pregnant, "a pregnant animal"},
+		{Reproduction, energy.Lactating, "a lactating animal"},
+	} {
+		switch {
+		case !now.Has(need.when) || f.For.Stages.Has(need.stage):
+		case f.For.Stages == 0:
+			c = append(c, advice.Caution{Level: advice.Note, Text: "it is not stated whether " + f.called() + " is for " + need.who, Source: sourceAdequacy})
+		default:
+			c = append(c, advice.Caution{
+				Level:  advice.Warn,
+				Text:   f.called() + " is food for " + strings.ReplaceAll(f.For.Stages.String(), " ", " and ") + ", not for " + need.who,
+				Source: sourceAdequacy,
+			})
+		}
+	}
+	return c
+}
+
+// Cautions returns what must be said of the foods of m when the animal a is
+// fed nothing else, the most severe first, each once.
+func (m Menu) Cautions(a energy.Animal) []advice.Caution {
+	var all []advice.Caution
+	for i := range m {
+		for _, c := range m[i].Food.Cautions(a) {
+			if !slices.Contains(all, c) {
+				all = append(all, c)
+			}
+		}
+	}
+	advice.Sort(all)
+	return all
+}

@@ -1,0 +1,93 @@
+package diet
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"io"
+)
+
+// The records have a decoder of their own so that a member of unknown name is
+// refused and a receiver is left as it was on error; both would go wrong with
+// the decoder that encoding/json makes.
+
+// UnmarshalJSON reads a food. A member of unknown name is an error; one that
+// is missing or null is not stated. A JSON null leaves f as it was, and so does
+// an error.
+func (f *Food) UnmarshalJSON(data []byte) error {
+	type plain Food
+	return decode[plain](data, "food", func(p plain) { *f = Food(p) })
+}
+
+// UnmarshalJSON reads a purpose, as [Food.UnmarshalJSON] does a food.
+func (p *Purpose) UnmarshalJSON(data []byte) error {
+	type plain Purpose
+	return decode[plain](data, "for", func(v plain) { *p = Purpose(v) })
+}
+
+// UnmarshalJSON reads an analysis, as [Food.UnmarshalJSON] does a food.
+func (a *Analysis) UnmarshalJSON(data []byte) error {
+	type plain Analysis
+	return decode[plain](data, "analysis", func(p plain) { *a = Analysis(p) })
+}
+
+// UnmarshalJSON reads a label, as [Food.UnmarshalJSON] does a food. Half-steps
+// are taken from the record only, not from the digits of the figures:
+// [ParseLabelEnergy] does that for a label as printed.
+func (l *Label) UnmarshalJSON(data []byte) error {
+	type plain Label
+	return decode[plain](data, "label", func(p plain) { *l = Label(p) })
+}
+
+// UnmarshalJSON reads a serving, as [Food.UnmarshalJSON] does a food.
+func (s *Serving) UnmarshalJSON(data []byte) error {
+	type plain Serving
+	return decode[plain](data, "serving", func(p plain) { *s = Serving(p) })
+}
+
+// UnmarshalJSON reads an item, as [Food.UnmarshalJSON] does a food.
+func (i *Item) UnmarshalJSON(data []byte) error {
+	type plain Item
+	return decode[plain](data, "item", func(p plain) { *i = Item(p) })
+}
+
+// UnmarshalJSON reads a menu, an array of items. A JSON null leaves m as it
+// was, and so does an error. [Menu.Validate] is left to the caller.
+func (m *Menu) UnmarshalJSON(data []byte) error {
+	type plain Menu
+	return decode[plain](data, "menu", func(p plain) { *m = Menu(p) })
+}
+
+// decodeError is what is wrong with a record, named by the innermost record.
+type decodeError struct {
+	record string
+	err    error
+}
+
+func (e *decodeError) Error() string { return "diet: " + e.record + ": " + e.err.Error() }
+
+func (e *decodeError) Unwrap() error { return e.err }
+
+// decode reads one JSON value into a fresh P and hands it to set.
+func decode[P any](data []byte, record string, set func(P)) error {
+	if string(bytes.TrimSpace(data)) == "null" {
+		return nil
+	}
+	d := json.NewDecoder(bytes.NewReader(data))
+	d.DisallowUnknownFields()
+	var p P
+	err := d.Decode(&p)
+	if err == nil {
+		if _, more := d.Token(); !errors.Is(more, io.EOF) {
+			err = errors.New("more than one JSON value")
+		}
+	}
+	if err == nil {
+		set(p)
+		return nil
+	}
+	if inner := (*decodeError)(nil); errors.As(err, &inner) {
+		return err
+	}
+	return &decodeError{record, err}
+}
