@@ -1,0 +1,29 @@
+// Package portion turns a day's energy and a menu into grams: for the day and
+// for each meal, on the scale that is there.
+//
+// Weigh gives a Ration, which holds exact masses. On rounds them once, to
+// whole steps of the scale, and gives a Weighed, which knows the energy it
+// delivers. Meals splits those steps so that the meals add up to the day.
+//
+// # Rounding
+//
+// Nothing is rounded before On. On rounds each food's mass for the day to the
+// nearest step, a half away from zero. A meal is a whole number of steps; the
+// meals add up to the day exactly, each is less than one step from its exact
+// share, and the odd steps go to the earliest meals. A mass is the float64
+// nearest to the decimal number of steps: three steps of 0.1 g are 0.3 g.
+// Counts, masses and printed text are the same on every architecture.
+//
+// # What it is not
+//
+// It never gives an amount as cups: Household says about how many of the
+// label's units a mass is, so that a person can recognise it, and a measuring
+// cup is wrong by tens of percent. Uncertainty of scales and scoops, several
+// foods in one menu and liquid feeds are not here yet.
+//
+// # Errors
+//
+// Bad input is a *units.FieldError; a food that the scale can't weigh at all
+// is a *ScaleError. A label that contradicts itself is package diet's error.
+// The result is then zero.
+package portion

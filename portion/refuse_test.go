@@ -1,0 +1,88 @@
+package portion_test
+
+import (
+	"errors"
+	"math"
+	"testing"
+
+	"example.org/bowlgram/diet"
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/portion"
+	"example.org/bowlgram/units"
+)
+
+func TestRefusedNeedsAndMenus(t *testing.T) {
+	need := prescribed(1000)
+	noDensity := diet.Food{Name: "a bag without a label"}
+	perHundred := kibble
+	perHundred.Label = diet.Label{Energy: 12.5 * units.KilocaloriePerKilogram}
+	for _, test := range []struct {
+		name string
+		need energy.Estimate
+		menu diet.Menu
+		want string
+	}{
+		{"no energy", energy.Estimate{}, diet.Only(kibble), `portion: need "0 kcal": want an estimate of more than 0 kcal a day`},
+		{"NaN", energy.Estimate{Daily: units.Energy(math.NaN())}, diet.Only(kibble), `portion: need "not a finite number": want an estimate of more than 0 kcal a day`},
+		{"infinite", energy.Estimate{Daily: units.Energy(math.Inf(1))}, diet.Only(kibble), `portion: need "not a finite number": want an estimate of more than 0 kcal a day`},
+		{"tenfold", prescribed(2000), diet.Only(perHundred), `portion: mass of Tarnwick House Dog Dry "160 kg": want at most 100 kg a day (is the label's energy per 100 g, or per cup?)`},
+	} {
+		r, err := portion.Weigh(test.need, test.menu)
+		var field *units.FieldError
+		if !errors.As(err, &field) || err.Error() != test.want {
+			t.Errorf("%s: error %q, want %q", test.name, err, test.want)
+		}
+		if !r.Equal(portion.Ration{}) {
+			t.Errorf("%s: a ration came back with the error", test.name)
+		}
+	}
+	for _, menu := range []diet.Menu{nil, {{Food: kibble}}, diet.Only(noDensity)} {
+		if _, err := portion.Weigh(need, menu); err == nil {
+			t.Errorf("menu %v: no error", menu)
+		}
+	}
+}
+
+func TestRefusedScales(t *testing.T) {
+	ration, err := portion.Weigh(prescribed(1000), diet.Only(kibble))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, step := range []units.Mass{0, -1, 0.0005, 1001, units.Mass(math.NaN()), units.Mass(math.Inf(1)), 1.0 / 3} {
+		w, err := ration.On(step)
+		var field *units.FieldError
+		if !errors.As(err, &field) || field.Field != "scale step" {
+			t.Errorf("step %v: error %v, want the scale step refused", float64(step), err)
+		}
+		if w.Len() != 0 {
+			t.Errorf("step %v: a weighed ration came back with the error", float64(step))
+		}
+	}
+	_, err = ration.On(1000 * units.Gram)
+	var scale *portion.ScaleError
+	if !errors.As(err, &scale) {
+		t.Fatalf("281 g on a 1 kg scale: error %v, want a *ScaleError", err)
+	}
+	const want = "portion: 280.90 g of Tarnwick House Dog Dry a day is less than half a step of a 1 kg scale: want a finer scale"
+	if got := err.Error(); got != want {
+		t.Errorf("error %q, want %q", got, want)
+	}
+}
+
+func TestRefusedMeals(t *testing.T) {
+	ration, err := portion.Weigh(prescribed(1000), diet.Only(kibble))
+	if err != nil {
+		t.Fatal(err)
+	}
+	kept := []portion.Meal{{Number: 9}}
+	for _, n := range []int{math.MinInt, -1, 0, 25, math.MaxInt} {
+		got, err := ration.AppendMeals(kept, n, units.Gram)
+		var field *units.FieldError
+		if !errors.As(err, &field) || field.Field != "meals" || field.Accepted != "1 to 24 a day" {
+			t.Errorf("%d meals: error %v", n, err)
+		}
+		if len(got) != 1 || got[0] != kept[0] {
+			t.Errorf("%d meals: dst came back as %v", n, got)
+		}
+	}
+}
