@@ -28,7 +28,8 @@ import (
 // The weight used is the recorded ideal weight where that is below the current
 // weight, else the current one; the overweight-cat curve of NRC 2006 is made
 // for the current weight and takes that. A growing, pregnant or lactating
-// animal is refused, and so is a weight no adult has.
+// animal is refused, and so are one under six months old (ours) and a weight no
+// adult has.
 type Adult struct {
 	Animal Animal `json:"animal"`
 	Status Status `json:"status,omitzero"`
@@ -41,6 +42,13 @@ type Adult struct {
 const (
 	adultReweighDog = 4 * Week
 	adultReweigh    = 2 * Week
+)
+
+// Ages of growth: under the first an adult's figure is refused, up to the
+// second it is cautioned. Ours; large dogs grow for longer.
+const (
+	grown      = 6 * Month
+	fullyGrown = Year
 )
 
 // Estimate returns the maintenance energy.
@@ -91,6 +99,10 @@ func (s Adult) check(method Method) units.ErrorList {
 			faults = append(faults, err)
 		}
 	}
+	if 0 < a.Age && a.Age < grown {
+		faults = append(faults, refuse("age", a.Age.String(), "6 mo or more for an adult",
+			"a growing animal needs more than maintenance: Growth, or Prescribed with a veterinarian's figure"))
+	}
 	for _, r := range [...]struct {
 		bit Circumstances
 		to  string
@@ -105,12 +117,12 @@ func (s Adult) check(method Method) units.ErrorList {
 	}
 	if a.Species == Ferret {
 		if method != PerKilogram {
-			faults = append(faults, refuse("method", method.String(), "per_kilogram for a ferret", ""))
+			faults = append(faults, refuse("method", method.given(), "per_kilogram for a ferret", ""))
 		}
 		return faults
 	}
 	if method != FactorOnRER && method != NRC2006 && method != FEDIAF {
-		faults = append(faults, refuse("method", method.String(), "factor_on_rer, nrc_2006 or fediaf", ""))
+		faults = append(faults, refuse("method", method.given(), "factor_on_rer, nrc_2006 or fediaf", ""))
 	}
 	if s.Status == 0 {
 		faults = append(faults, refuse("status", "", enumStatus, "not given"))
@@ -207,6 +219,11 @@ func (s Adult) explain(e Estimate, w *working) {
 
 func (s Adult) cautions(e Estimate) []advice.Caution {
 	c := weightWatch(e.Animal)
+	if 0 < e.Animal.Age && e.Animal.Age < fullyGrown {
+		c = append(c, advice.Caution{
+			Level: advice.Warn, Text: e.Animal.Age.String() + " old: while it grows, maintenance is too little", Source: ours,
+		})
+	}
 	if s.Status == Unknown && e.Animal.Species != Ferret {
 		c = append(c, advice.Caution{
 			Level: advice.Warn, Text: "neuter status unknown: the lower figure was used", Source: ours,
