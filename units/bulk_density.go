@@ -19,6 +19,15 @@ func (d BulkDensity) GramsPerMillilitre() float64 { return float64(d) }
 // GramsPerLitre returns d as a number of g/L.
 func (d BulkDensity) GramsPerLitre() float64 { return float64(d) * 1000 }
 
+// GramsPerUSCup returns d as a number of g in a US customary cup.
+func (d BulkDensity) GramsPerUSCup() float64 { return float64(d) * 236.5882365 }
+
+// GramsPerLabelCup returns d as a number of g in a 240 mL label cup.
+func (d BulkDensity) GramsPerLabelCup() float64 { return float64(d) * 240 }
+
+// GramsPerMetricCup returns d as a number of g in a 250 mL metric cup.
+func (d BulkDensity) GramsPerMetricCup() float64 { return float64(d) * 250 }
+
 // Mass returns the mass that fills the volume v.
 func (d BulkDensity) Mass(v Volume) Mass { return Mass(float64(d) * float64(v)) }
 

@@ -36,6 +36,12 @@ func (d EnergyDensity) KilocaloriesPerOunce() float64 { return float64(d) * 0.02
 // KilojoulesPer100Grams returns d as a number of kJ/100 g.
 func (d EnergyDensity) KilojoulesPer100Grams() float64 { return float64(d) * 4.184 / 10 }
 
+// KilojoulesPerGram returns d as a number of kJ/g.
+func (d EnergyDensity) KilojoulesPerGram() float64 { return float64(d) * 4.184 / 1000 }
+
+// KilojoulesPerKilogram returns d as a number of kJ/kg.
+func (d EnergyDensity) KilojoulesPerKilogram() float64 { return float64(d) * 4.184 }
+
 // MegajoulesPerKilogram returns d as a number of MJ/kg.
 func (d EnergyDensity) MegajoulesPerKilogram() float64 { return float64(d) * 4.184 / 1000 }
 

@@ -16,6 +16,18 @@ const (
 // KilocaloriesPerMillilitre returns d as a number of kcal/mL.
 func (d EnergyPerVolume) KilocaloriesPerMillilitre() float64 { return float64(d) }
 
+// KilocaloriesPerLitre returns d as a number of kcal/L.
+func (d EnergyPerVolume) KilocaloriesPerLitre() float64 { return float64(d) * 1000 }
+
+// KilocaloriesPerUSCup returns d as a number of kcal in a US customary cup.
+func (d EnergyPerVolume) KilocaloriesPerUSCup() float64 { return float64(d) * 236.5882365 }
+
+// KilocaloriesPerLabelCup returns d as a number of kcal in a 240 mL label cup.
+func (d EnergyPerVolume) KilocaloriesPerLabelCup() float64 { return float64(d) * 240 }
+
+// KilocaloriesPerMetricCup returns d as a number of kcal in a 250 mL metric cup.
+func (d EnergyPerVolume) KilocaloriesPerMetricCup() float64 { return float64(d) * 250 }
+
 // Energy returns the energy in a volume v of density d.
 func (d EnergyPerVolume) Energy(v Volume) Energy { return Energy(float64(d) * float64(v)) }
 

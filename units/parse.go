@@ -21,7 +21,7 @@ type lastDigit struct {
 // text converted from bytes needn't be allocated.
 func read(t *table, s string) (float64, lastDigit, error) {
 	if len(s) > maxText {
-		return 0, lastDigit{}, t.fail(s, tooLong, "")
+		return 0, lastDigit{}, t.failTooLong(s)
 	}
 	text := trimRight(trimLeft(s))
 	n, rest, ok := scanNumber(text)
@@ -40,7 +40,7 @@ func read(t *table, s string) (float64, lastDigit, error) {
 	}
 	value, ok := u.value(n)
 	if !ok {
-		return 0, lastDigit{}, t.fail(s, outOfRange, "")
+		return 0, lastDigit{}, t.failRange(s)
 	}
 	return value, lastDigit{n.place(), u}, nil
 }
@@ -86,7 +86,7 @@ func ParsePrinted[Q Quantity](s string) (value, digit Q, err error) {
 	}
 	d, ok := last.unit.value(number{text: "1", exp: last.exp})
 	if !ok {
-		return 0, 0, t.fail(s, outOfRange, "")
+		return 0, 0, t.failRange(s)
 	}
 	return Q(v), Q(d), nil
 }

@@ -22,19 +22,20 @@ func (e *ParseError) Error() string {
 	return s
 }
 
-// Reasons that don't depend on the text.
-const (
-	tooLong    = "too long"
-	outOfRange = "out of range"
-)
-
 // fail returns the error for s.
 func (t *table) fail(s, reason, accepted string) error {
-	const shown = 60
-	if len(s) > shown && reason == tooLong {
-		s = strings.ToValidUTF8(s[:shown], "") + "…"
-	}
 	return &ParseError{t.quantity, strings.Clone(s), reason, accepted}
+}
+
+// failTooLong returns the error for s, which is above maxText.
+func (t *table) failTooLong(s string) error {
+	const shown = 40
+	return t.fail(strings.ToValidUTF8(s[:shown], "")+"…", "too long", "at most "+strconv.Itoa(maxText)+" bytes")
+}
+
+// failRange returns the error for s, which a float64 can't hold.
+func (t *table) failRange(s string) error {
+	return t.fail(s, "out of range", "")
 }
 
 // explainNoNumber returns the error for s, which begins with no number.
