@@ -1,0 +1,74 @@
+package units_test
+
+import (
+	"errors"
+	"fmt"
+	"testing"
+
+	"example.org/bowlgram/units"
+)
+
+func TestFieldErrorText(t *testing.T) {
+	for _, row := range []struct {
+		err  units.FieldError
+		want string
+	}{
+		{
+			units.FieldError{"energy", "weight", "4300 kg", "1.5 kg to 20 kg", "grams?"},
+			`energy: weight "4300 kg": want 1.5 kg to 20 kg (grams?)`,
+		},
+		{units.FieldError{"energy", "weight", "0 g", "more than 0 g", ""}, `energy: weight "0 g": want more than 0 g`},
+		{units.FieldError{"diet", "name", "", "", "which food?"}, `diet: name "" (which food?)`},
+		{units.FieldError{"diet", "name", "", "", ""}, `diet: name ""`},
+	} {
+		if got := row.err.Error(); got != row.want {
+			t.Errorf("got %s, want %s", got, row.want)
+		}
+	}
+}
+
+func TestParseErrorText(t *testing.T) {
+	err := &units.ParseError{Quantity: "mass", Text: "5\n", Reason: "no unit", Accepted: "g"}
+	if got, want := err.Error(), `units: mass "5\n": no unit: want g`; got != want {
+		t.Errorf("got %s, want %s", got, want) // on one line, for a CSV cell
+	}
+	err.Accepted = ""
+	if got, want := err.Error(), `units: mass "5\n": no unit`; got != want {
+		t.Errorf("got %s, want %s", got, want)
+	}
+}
+
+func TestErrorList(t *testing.T) {
+	sentinel := errors.New("first")
+	field := &units.FieldError{Package: "energy", Field: "age", Value: "-1 d"}
+	list := units.ErrorList{fmt.Errorf("row 2: %w", sentinel), field}
+
+	if got, want := list.Error(), `row 2: first; energy: age "-1 d"`; got != want {
+		t.Errorf("got %s, want %s", got, want)
+	}
+	err := list.Err()
+	var got *units.FieldError
+	if !errors.Is(err, sentinel) || !errors.As(err, &got) || got != field {
+		t.Errorf("errors.Is or errors.As doesn't look through the list")
+	}
+	if errors.Is(err, errors.ErrUnsupported) {
+		t.Error("errors.Is finds what isn't there")
+	}
+	var same units.ErrorList
+	if !errors.As(err, &same) || len(same) != 2 {
+		t.Errorf("Err of two faults is a %T", err)
+	}
+}
+
+func TestErrorListErr(t *testing.T) {
+	if err := units.ErrorList(nil).Err(); err != nil {
+		t.Errorf("no faults: %v", err)
+	}
+	if err := (units.ErrorList{}).Err(); err != nil {
+		t.Errorf("no faults: %v", err)
+	}
+	one := errors.New("one")
+	if err := (units.ErrorList{one}).Err(); err != one {
+		t.Errorf("one fault: %v", err)
+	}
+}
