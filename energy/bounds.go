@@ -58,13 +58,13 @@ func (a Animal) checkWeight(table []bounds, stage string) error {
 	typed := strconv.FormatFloat(a.Weight.Kilograms(), 'f', -1, 64)
 	var hint []string
 	if w := a.Weight / 1000; b.contains(w) {
-		hint = append(hint, "grams? "+typed+" g is "+massText(w))
+		hint = append(hint, "grams? "+typed+" g is "+short(w.Kilograms())+" kg")
 	}
 	if w := units.Mass(a.Weight.Kilograms()) * units.Pound; b.contains(w) {
 		hint = append(hint, "pounds? "+typed+" lb is "+round(w.Kilograms(), 2)+" kg")
 	}
 	if a.Weight < b.low {
-		if w := a.Weight * 1000; b.contains(w) && w < units.Kilogram*units.Mass(1000) {
+		if w := a.Weight * 1000; b.contains(w) {
 			hint = append(hint, "kilograms? "+strconv.FormatFloat(a.Weight.Grams(), 'f', -1, 64)+" kg is in range")
 		}
 		if stage != "" && anyStage[a.Species].contains(a.Weight) {

@@ -1,6 +1,10 @@
 package energy
 
-import "example.org/bowlgram/internal/enum"
+import (
+	"strconv"
+
+	"example.org/bowlgram/internal/enum"
+)
 
 // Method names an equation. On input the zero value is the default of the
 // stage; an Estimate always names the one used.
@@ -39,4 +43,12 @@ func (m Method) MarshalText() ([]byte, error) { return m.AppendText(nil) }
 // UnmarshalText sets m from its text; an empty text is the zero value.
 func (m *Method) UnmarshalText(text []byte) error {
 	return enum.Unmarshal(m, "energy", "method", text, methodNames)
+}
+
+// given is m as it was typed in, also where it names no method.
+func (m Method) given() string {
+	if s := m.String(); s != "" {
+		return s
+	}
+	return strconv.Itoa(int(m))
 }

@@ -42,7 +42,7 @@ func (r Resting) Estimate() (Estimate, error) {
 	w, basis := a.weightUsed()
 	switch {
 	case method != RERPower && method != RERLinear:
-		faults = append(faults, refuse("method", method.String(), "rer_power or rer_linear", ""))
+		faults = append(faults, refuse("method", method.given(), "rer_power or rer_linear", ""))
 	case method == RERLinear && len(faults) == 0 && (w < linearLow || linearHigh < w):
 		faults = append(faults, refuse("weight", massText(w), "2 kg to 45 kg for method rer_linear", "rer_power takes any weight"))
 	}

@@ -1,0 +1,91 @@
+package energy_test
+
+import (
+	"errors"
+	"math"
+	"testing"
+
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/units"
+)
+
+func adultOf(s energy.Species) func(units.Mass) energy.Stage {
+	return func(w units.Mass) energy.Stage { return energy.Adult{Animal: animal(s, w), Status: energy.Intact} }
+}
+
+func restingOf(s energy.Species) func(units.Mass) energy.Stage {
+	return func(w units.Mass) energy.Stage { return energy.Resting{Animal: animal(s, w)} }
+}
+
+func prescribedOf(s energy.Species) func(units.Mass) energy.Stage {
+	return func(w units.Mass) energy.Stage {
+		return energy.Prescribed{Animal: animal(s, w), Daily: 100, By: "Dr A. Example"}
+	}
+}
+
+func linear(w units.Mass) energy.Stage {
+	return energy.Resting{Animal: animal(energy.Dog, w), Method: energy.RERLinear}
+}
+
+// All bounds are ours but those of the linear form: SACN 5th ed., Table 5-2.
+func TestWeightBoundsAreClosedAndExact(t *testing.T) {
+	for _, tt := range []struct {
+		name      string
+		stage     func(units.Mass) energy.Stage
+		low, high units.Mass
+	}{
+		{"adult dog", adultOf(energy.Dog), 0.8 * kg, 120 * kg},
+		{"adult cat", adultOf(energy.Cat), 1.5 * kg, 20 * kg},
+		{"adult ferret", adultOf(energy.Ferret), 0.4 * kg, 4 * kg},
+		{"resting dog", restingOf(energy.Dog), 0.05 * kg, 120 * kg},
+		{"resting cat", restingOf(energy.Cat), 0.04 * kg, 20 * kg},
+		{"linear form", linear, 2 * kg, 45 * kg},
+		{"prescribed dog", prescribedOf(energy.Dog), 0.05 * kg, 120 * kg},
+		{"prescribed cat", prescribedOf(energy.Cat), 0.04 * kg, 20 * kg},
+		{"prescribed ferret", prescribedOf(energy.Ferret), 0.005 * kg, 4 * kg},
+		{"prescribed other", prescribedOf(energy.Other), 0.005 * kg, 200 * kg},
+		{"prescribed, species not given", prescribedOf(0), 0.005 * kg, 200 * kg},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			estimate(t, tt.stage(tt.low))
+			estimate(t, tt.stage(tt.high))
+			for _, w := range []units.Mass{step(tt.low, 0), step(tt.high, math.Inf(1))} {
+				var fault *units.FieldError
+				if _, err := tt.stage(w).Estimate(); !errors.As(err, &fault) || fault.Field != "weight" {
+					t.Errorf("%v: %v, want the weight refused", w, err)
+				}
+			}
+		})
+	}
+}
+
+// step returns the next mass from m on towards the other.
+func step(m units.Mass, towards float64) units.Mass {
+	return units.Mass(math.Nextafter(float64(m), towards))
+}
+
+func TestLinearFormSaysWhatToUseInstead(t *testing.T) {
+	refused(t, linear(46*kg), "weight", `energy: weight "46 kg": want 2 kg to 45 kg for method rer_linear (rer_power takes any weight)`)
+}
+
+func TestIdealWeightBoundsAreHalfAndTwice(t *testing.T) {
+	at := func(ideal units.Mass) energy.Stage {
+		return with(func(s *energy.Adult) { s.Animal.Weight, s.Animal.Ideal = 8*kg, ideal })
+	}
+	estimate(t, at(4*kg))
+	estimate(t, at(16*kg))
+	for _, ideal := range []units.Mass{step(4*kg, 0), step(16*kg, math.Inf(1))} {
+		if _, err := at(ideal).Estimate(); err == nil {
+			t.Errorf("ideal weight %v beside 8 kg was taken", ideal)
+		}
+	}
+}
+
+func TestPrescribedUpToFiftyMegacalories(t *testing.T) {
+	at := func(e units.Energy) energy.Stage { return energy.Prescribed{Daily: e, By: "Dr A. Example"} }
+	estimate(t, at(50000))
+	estimate(t, at(math.SmallestNonzeroFloat64))
+	if _, err := at(units.Energy(math.Nextafter(50000, 50001))).Estimate(); err == nil {
+		t.Error("more than 50000 kcal was taken")
+	}
+}
