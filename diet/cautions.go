@@ -98,14 +98,17 @@ func (f Food) plausibility(c []advice.Caution, d Density) []advice.Caution {
 	if f.Analysis.Moisture > 0 {
 		water = " at " + number(float64(f.Analysis.Moisture)) + " % moisture"
 	}
-	if most := mostUsual.KilocaloriesPerKilogram() * f.dryMatter(); f.Form != FatOrOil && d.Energy.KilocaloriesPerKilogram() > most {
-		warn("is more than foods hold" + water + ", about " + number(most) + " kcal/kg at most, unless it is a fat or an oil: is it as fed?")
+	if most := f.mostDoubtless(); f.Form != FatOrOil && d.Energy > most {
+		warn("is more than foods hold" + water + ", about " + density(most) + " at most, unless it is a fat or an oil: is it as fed?")
 	}
 	if f.Form != Liquid && water == "" && d.Energy < leastAsFed {
-		warn("is less than foods hold: is it kcal/100 g, or kcal/" + d.Serving.unit() + "?")
+		warn("is less than foods hold: is it kcal/100 g, or kcal per cup or can?")
 	}
 	return c
 }
+
+// plurals turns the text of a species set into words for a sentence.
+var plurals = strings.NewReplacer("dog", "dogs", "cat", "cats", "ferret", "ferrets", "other", "other animals", " ", " and ")
 
 func (f Food) speciesCautions(c []advice.Caution, s energy.Species) []advice.Caution {
 	made := f.For.Species
@@ -115,7 +118,7 @@ func (f Food) speciesCautions(c []advice.Caution, s energy.Species) []advice.Cau
 	if made == 0 {
 		return append(c, advice.Caution{Level: advice.Note, Text: "it is not stated which species " + f.called() + " is for", Source: ours})
 	}
-	its := f.called() + " is food for " + strings.ReplaceAll(made.String(), " ", " and ")
+	its := f.called() + " is food for " + plurals.Replace(made.String())
 	switch {
 	case s == energy.Cat:
 		return append(c, advice.Caution{

@@ -72,7 +72,7 @@ func (l Label) missing() error {
 			Field:    "label",
 			Value:    number(float64(l.Serving.Energy)) + " kcal/" + unit,
 			Accepted: "kcal/kg as fed, or the grams of one " + unit + ", beside it",
-			Hint:     "ask the manufacturer for kcal/kg or for grams per " + unit + ", or weigh a level " + unit + " several times and take the mean",
+			Hint:     "ask the manufacturer for kcal/kg or for grams per " + unit + ", or weigh " + l.Serving.measure() + " several times and take the mean",
 		}
 	case l.Serving.Mass > 0:
 		return &units.FieldError{

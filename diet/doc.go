@@ -48,7 +48,8 @@
 //	above 6500 dm kcal/kg    a warning, unless the form is FatOrOil
 //	below 1000 dm kcal/kg    refused: kcal/100 g or kcal/cup taken for kcal/kg
 //
-// Where the moisture is not known, dm is 1 for the first two, and instead of
+// Where the moisture is not known, dm is 1 for the first two (0.4 for the
+// warning on a wet food), and instead of
 // the third less than 500 kcal/kg is a warning unless the form is Liquid, and
 // less than 10 kcal/kg is refused. A cup that is given 227 g or 240 g is
 // warned of even where the figures agree.

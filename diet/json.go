@@ -2,9 +2,13 @@ package diet
 
 import (
 	"bytes"
+	"encoding"
 	"encoding/json"
 	"errors"
 	"io"
+	"reflect"
+
+	"example.org/bowlgram/units"
 )
 
 // The records have a decoder of their own so that a member of unknown name is
@@ -86,8 +90,40 @@ func decode[P any](data []byte, record string, set func(P)) error {
 		set(p)
 		return nil
 	}
-	if inner := (*decodeError)(nil); errors.As(err, &inner) {
+	return explain(record, err)
+}
+
+// explain says in which record err is, unless it says so itself.
+func explain(record string, err error) error {
+	var (
+		inner *decodeError
+		field *units.FieldError
+		kind  *json.UnmarshalTypeError
+	)
+	switch {
+	case errors.As(err, &inner), errors.As(err, &field):
 		return err
+	case errors.As(err, &kind):
+		name := record
+		if kind.Field != "" {
+			name += "." + kind.Field
+		}
+		return refuse(name, kind.Value, accepts(kind.Type))
 	}
 	return &decodeError{record, err}
+}
+
+// accepts names the JSON that a value of type t is written as.
+func accepts(t reflect.Type) string {
+	switch {
+	case t.Kind() == reflect.Float64:
+		return `text with a unit, as in "100 g"`
+	case t.Kind() == reflect.String, reflect.PointerTo(t).Implements(reflect.TypeFor[encoding.TextUnmarshaler]()):
+		return "text"
+	case t.Kind() == reflect.Bool:
+		return "true or false"
+	case t.Kind() == reflect.Slice:
+		return "an array"
+	}
+	return "an object"
 }

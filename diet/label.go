@@ -50,9 +50,9 @@ func (f Food) check() error {
 		return nil
 	}
 	var errs units.ErrorList
-	checkFigure(&errs, "label.energy", l.Energy, l.HalfStep, "kcal/kg")
-	checkFigure(&errs, "label.serving.energy", s.Energy, s.EnergyHalfStep, "kcal")
-	checkFigure(&errs, "label.serving.mass", s.Mass, s.MassHalfStep, "g")
+	checkFigure(&errs, l.Energy, "label.energy", l.HalfStep, "label.half_step", "kcal/kg")
+	checkFigure(&errs, s.Energy, "label.serving.energy", s.EnergyHalfStep, "label.serving.energy_half_step", "kcal")
+	checkFigure(&errs, s.Mass, "label.serving.mass", s.MassHalfStep, "label.serving.mass_half_step", "g")
 	if m := f.Analysis.Moisture; !isMoisture(m) {
 		errs = append(errs, refuse("analysis.moisture", number(float64(m))+" %", "above 0 % and below 100 %, or none if not known"))
 	}
@@ -69,9 +69,11 @@ func isHalfStep[Q units.Quantity](half, figure Q) bool {
 
 func isMoisture(p units.Percent) bool { return p >= 0 && p < 100 }
 
-func checkFigure[Q units.Quantity](errs *units.ErrorList, field string, figure, half Q, unit string) {
+// checkFigure adds what is wrong with a figure and its half-step. The names are
+// the paths of their JSON members.
+func checkFigure[Q units.Quantity](errs *units.ErrorList, figure Q, name string, half Q, halfName, unit string) {
 	if !isFigure(figure) {
-		*errs = append(*errs, refuse(field, number(float64(figure))+" "+unit, "above 0 "+unit+", or none if not stated"))
+		*errs = append(*errs, refuse(name, number(float64(figure))+" "+unit, "above 0 "+unit+" and at most 1e9, or none if not stated"))
 		return
 	}
 	if !isHalfStep(half, figure) {
@@ -79,7 +81,7 @@ func checkFigure[Q units.Quantity](errs *units.ErrorList, field string, figure, 
 		if figure > 0 {
 			accepted += " and below the figure, " + number(float64(figure)) + " " + unit
 		}
-		*errs = append(*errs, refuse(field+" half-step", number(float64(half))+" "+unit, accepted))
+		*errs = append(*errs, refuse(halfName, number(float64(half))+" "+unit, accepted))
 	}
 }
 

@@ -42,7 +42,7 @@ func (f Food) labelError(d Density) error {
 	if d.Gap > warnGap {
 		e.Slip, e.Or = f.slips()
 	} else {
-		e.Slip, e.Or = f.slipsBeyond(d.Energy)
+		e.Slip, e.Or = f.slipsBeyond(d)
 	}
 	return e
 }
@@ -96,7 +96,7 @@ func (e *LabelError) writeLimit(b *strings.Builder) {
 		b.WriteString(" is below " + density(e.Limit) + ", the least that is plausible" + water)
 		return
 	}
-	b.WriteString(" is above " + density(e.Limit) + ", the gross energy of pure fat" + water)
+	b.WriteString(" is above " + density(e.Limit) + ", the most that even pure fat could hold" + water)
 }
 
 func (e *LabelError) writeSlip(b *strings.Builder) {
@@ -118,13 +118,12 @@ func (e *LabelError) writeSlip(b *strings.Builder) {
 func (e *LabelError) describe(s Slip) string {
 	switch s {
 	case PerServingAsPerKilogram:
+		if e.PerServing == 0 {
+			return "kcal/cup or kcal/can typed as kcal/kg"
+		}
 		return "kcal/" + e.Serving + " typed as kcal/kg"
 	case DryMatterAsFed:
-		asFed := e.Stated * units.EnergyDensity(1-e.Moisture.Fraction())
-		if e.Stated == 0 {
-			return s.String()
-		}
-		return s.String() + " (as fed " + density(asFed) + ")"
+		return s.String() + " (as fed " + density(e.Stated*units.EnergyDensity(1-e.Moisture.Fraction())) + ")"
 	case EightOuncesAsCup:
 		return s.String() + " (" + number(float64(e.ServingMass)) + " g would hold " +
 			number(float64(e.Stated.Energy(e.ServingMass))) + " kcal)"

@@ -22,6 +22,20 @@ const (
 // be, where the moisture is not known.
 func (f Food) dryMatter() float64 { return 1 - f.Analysis.Moisture.Fraction() }
 
+// wetDryMatter is the most dry matter of a wet food, which has more than 60 %
+// of water (review, Animals (Basel) 2024;14:1095, Table 1). As a bound on its
+// energy where the moisture is not known: ours.
+const wetDryMatter = 0.4
+
+// mostDoubtless returns the energy as fed above which f is warned about.
+func (f Food) mostDoubtless() units.EnergyDensity {
+	dm := f.dryMatter()
+	if f.Form == Wet && f.Analysis.Moisture == 0 {
+		dm = wetDryMatter
+	}
+	return mostUsual * units.EnergyDensity(dm)
+}
+
 // limit returns the bound that the energy e of f as fed breaks, or 0.
 func (f Food) limit(e units.EnergyDensity) units.EnergyDensity {
 	dm := units.EnergyDensity(f.dryMatter())

@@ -32,6 +32,14 @@ func (s Serving) unit() string {
 	return s.Name
 }
 
+// measure returns what to put on the scale to learn the mass of one serving.
+func (s Serving) measure() string {
+	if s.isCup() {
+		return "a level " + s.Name
+	}
+	return "the food of one " + s.unit()
+}
+
 func (s Serving) isCup() bool { return strings.Contains(strings.ToLower(s.Name), "cup") }
 
 // isEightOunces reports whether the cup was given the mass of eight ounces

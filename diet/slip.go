@@ -83,30 +83,33 @@ func (f Food) slips() (likeliest, or Slip) {
 	return likeliest, or
 }
 
-// slipsBeyond returns the slips behind an energy e that breaks a bound and has
-// nothing else to be held against.
-func (f Food) slipsBeyond(e units.EnergyDensity) (likeliest, or Slip) {
+// slipsBeyond returns the slips behind a density d that breaks a bound and has
+// no third figure to be held against.
+func (f Food) slipsBeyond(d Density) (likeliest, or Slip) {
 	dm := units.EnergyDensity(f.dryMatter())
 	usual := func(e units.EnergyDensity) bool { return e >= leastUsual*dm && e <= mostUsual*dm }
-	if e > mostUsual*dm {
-		if f.Analysis.Moisture > 0 && usual(e*dm) {
-			likeliest = DryMatterAsFed
+	var candidates []correction
+	switch e := d.Energy; {
+	case d.Origin == Derived:
+		candidates = []correction{{ServingInKilojoules, float64(units.Kilojoule), 0}, {OuncesAsGrams, 1 / units.Ounce.Grams(), 0}}
+	case e > mostUsual*dm:
+		candidates = []correction{{DryMatterAsFed, float64(dm), 0}, {KilojoulesAsKilocalories, float64(units.KilojoulePerKilogram), 0}}
+	default:
+		if usual(e * 10) {
+			return Per100GramsAsPerKilogram, PerServingAsPerKilogram
 		}
-		if usual(e * units.KilojoulePerKilogram) {
-			if likeliest == 0 {
-				return KilojoulesAsKilocalories, 0
-			}
-			or = KilojoulesAsKilocalories
+		candidates = []correction{{PerGramAsPerKilogram, 1000, 0}}
+	}
+	for _, c := range candidates {
+		switch {
+		case !usual(d.Energy * units.EnergyDensity(c.stated)):
+		case likeliest == 0:
+			likeliest = c.slip
+		default:
+			or = c.slip
 		}
-		return likeliest, or
 	}
-	switch {
-	case usual(e * 10):
-		return Per100GramsAsPerKilogram, PerServingAsPerKilogram
-	case usual(e * 1000):
-		return PerGramAsPerKilogram, 0
-	}
-	return 0, 0
+	return likeliest, or
 }
 
 func scale(r units.Range[units.EnergyDensity], by float64) units.Range[units.EnergyDensity] {
