@@ -1,0 +1,167 @@
+package energy_test
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/units"
+)
+
+// cautioned reports whether the estimate has exactly one caution whose text
+// holds this, and that of the level.
+func cautioned(t *testing.T, s energy.Stage, level advice.Level, text string) {
+	t.Helper()
+	var found []advice.Caution
+	for _, c := range estimate(t, s).Cautions() {
+		if strings.Contains(c.Text, text) {
+			found = append(found, c)
+		}
+	}
+	if len(found) != 1 || found[0].Level != level {
+		t.Errorf("%+v\ncautions of %q: %v, want one of level %v", s, text, found, level)
+	}
+}
+
+// silent checks that no caution holds the text.
+func silent(t *testing.T, s energy.Stage, text string) {
+	t.Helper()
+	for _, c := range estimate(t, s).Cautions() {
+		if strings.Contains(c.Text, text) {
+			t.Errorf("%+v: unexpected %v", s, c)
+		}
+	}
+}
+
+func TestAnimalIsCautioned(t *testing.T) {
+	for _, tt := range []struct {
+		name   string
+		animal energy.Animal
+		level  advice.Level
+		text   string
+	}{
+		{"3/9", energy.Animal{Condition: energy.BCS9(3)}, advice.Warn, "thin (3/9)"},
+		{"2/5", energy.Animal{Condition: energy.BCS5(2)}, advice.Warn, "thin (2/5)"},
+		{"7/9", energy.Animal{Condition: energy.BCS9(7)}, advice.Warn, "overweight (7/9)"},
+		{"9/9", energy.Animal{Condition: energy.BCS9(9)}, advice.Warn, "overweight (9/9)"},
+		{"4/5", energy.Animal{Condition: energy.BCS5(4)}, advice.Warn, "overweight (4/5)"},
+		{"not scored", energy.Animal{}, advice.Note, "condition not scored"},
+		{"scored ferret", energy.Animal{Species: energy.Ferret, Weight: 1 * kg, Condition: energy.BCS9(5)}, advice.Note, "made for dogs and cats"},
+		{"cat unfed a day", energy.Animal{Species: energy.Cat, DaysUnfed: 1}, advice.Refer, "never fast a cat"},
+		{"cat unfed four days", energy.Animal{Species: energy.Cat, DaysUnfed: 4}, advice.Refer, "never fast a cat"},
+		{"ferret unfed a day", energy.Animal{Species: energy.Ferret, Weight: 1 * kg, DaysUnfed: 1}, advice.Refer, "is an emergency"},
+		{"dog unfed a day", energy.Animal{DaysUnfed: 1}, advice.Warn, "nothing eaten for a day"},
+		{"dog unfed two days", energy.Animal{DaysUnfed: 2}, advice.Refer, "nothing eaten for 2 days"},
+		{"diabetic", energy.Animal{Circumstances: energy.Diabetic}, advice.Refer, "veterinarian's to set (diabetic)"},
+		{
+			"several diseases", energy.Animal{Circumstances: energy.KidneyDisease | energy.LiverDisease},
+			advice.Refer, "(kidney_disease liver_disease)",
+		},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			a := tt.animal
+			if a.Species == 0 {
+				a.Species = energy.Dog
+			}
+			if a.Weight == 0 {
+				a.Weight = 4 * kg
+			}
+			cautioned(t, energy.Adult{Animal: a, Status: energy.Intact}, tt.level, tt.text)
+		})
+	}
+}
+
+func TestMiddleScoreIsNotCautioned(t *testing.T) {
+	for _, c := range []energy.Condition{energy.BCS9(4), energy.BCS9(5), energy.BCS9(6), energy.BCS5(3)} {
+		a := energy.Animal{Species: energy.Dog, Weight: 20 * kg, Condition: c}
+		got := estimate(t, energy.Adult{Animal: a, Status: energy.Intact}).Cautions()
+		if len(got) != 1 || !strings.HasPrefix(got[0].Text, "a starting estimate") {
+			t.Errorf("%v: %v, want only that it is a starting estimate", c, got)
+		}
+	}
+}
+
+func TestPrescribedForAGatedAnimalIsReferredFirst(t *testing.T) {
+	for _, a := range []energy.Animal{
+		{Species: energy.Dog, Weight: 20 * kg, Condition: energy.BCS9(2)},
+		{Species: energy.Dog, Weight: 20 * kg, DaysUnfed: 5},
+	} {
+		s := energy.Prescribed{Animal: a, Daily: 3000, By: "Dr A. Example"}
+		if c := estimate(t, s).Cautions(); len(c) < 2 || c[0].Level != advice.Refer {
+			t.Errorf("%v, want refer first", c)
+		}
+	}
+}
+
+func TestUnknownStatusTakesTheLowerFactorAndSaysSo(t *testing.T) {
+	for _, species := range []energy.Species{energy.Dog, energy.Cat} {
+		for _, m := range []energy.Method{energy.FactorOnRER, energy.NRC2006, energy.FEDIAF} {
+			s := energy.Adult{Animal: animal(species, 5*kg), Status: energy.Unknown, Method: m}
+			cautioned(t, s, advice.Warn, "neuter status unknown")
+			for _, other := range []energy.Status{energy.Neutered, energy.Intact} {
+				o := s
+				o.Status = other
+				if estimate(t, s).Daily > estimate(t, o).Daily {
+					t.Errorf("%v %v: unknown gives more than %v", species, m, other)
+				}
+				silent(t, o, "neuter status unknown")
+			}
+		}
+	}
+	silent(t, energy.Adult{Animal: animal(energy.Ferret, 1*kg), Status: energy.Unknown}, "neuter status")
+}
+
+func TestFerretIsOfferedFoodAtAllTimes(t *testing.T) {
+	cautioned(t, energy.Adult{Animal: animal(energy.Ferret, 1*kg)}, advice.Warn, "keep food in reach at all times")
+	silent(t, adultOf(energy.Cat)(4*kg), "keep food in reach")
+}
+
+func TestLinearFormIsCautionedAboveThirtyKilograms(t *testing.T) {
+	silent(t, linear(30*kg), "linear")
+	cautioned(t, linear(step(30*kg, math.Inf(1))), advice.Warn, "the linear equation runs high")
+	// 30 × 40 + 70 = 1270; 40^0.75 = 15.9054, × 70 = 1113.4.
+	cautioned(t, linear(40*kg), advice.Warn, "1270 kcal against 1113 kcal by 70 × kg^0.75")
+	silent(t, restingOf(energy.Dog)(40*kg), "linear")
+}
+
+func TestUnusualWeightIsCautioned(t *testing.T) {
+	for _, tt := range []struct {
+		species energy.Species
+		from    units.Mass
+		text    string // the pounds are 0.45359237 kg each
+	}{
+		{energy.Dog, 80 * kg, "80 kg is unusual for a dog: if it was pounds, the weight is 36.29 kg"},
+		{energy.Cat, 8 * kg, "8 kg is unusual for a cat: if it was pounds, the weight is 3.63 kg"},
+		{energy.Ferret, 2.5 * kg, "2.5 kg is unusual for a ferret: if it was pounds, the weight is 1.13 kg"},
+	} {
+		cautioned(t, adultOf(tt.species)(tt.from), advice.Warn, tt.text)
+		silent(t, adultOf(tt.species)(step(tt.from, 0)), "unusual")
+	}
+}
+
+func TestCautionsAreSortedGravestFirst(t *testing.T) {
+	a := energy.Animal{Species: energy.Cat, Weight: 9 * kg, DaysUnfed: 1, Circumstances: energy.Diabetic}
+	c := estimate(t, energy.Adult{Animal: a, Status: energy.Unknown}).Cautions()
+	seen := map[advice.Level]bool{}
+	for i, x := range c {
+		seen[x.Level] = true
+		if i > 0 && c[i-1].Level < x.Level {
+			t.Errorf("%v comes before %v", c[i-1], x)
+		}
+	}
+	if len(seen) != 3 {
+		t.Errorf("levels %v, want all three among %v", seen, c)
+	}
+}
+
+func TestEveryCautionHasLevelTextAndSource(t *testing.T) {
+	for _, s := range stages() {
+		for _, c := range estimate(t, s).Cautions() {
+			if c.Level == 0 || c.Text == "" || c.Source.Seen == 0 {
+				t.Errorf("%T: %+v", s, c)
+			}
+		}
+	}
+}
