@@ -54,14 +54,14 @@ func (f Food) Cautions(a energy.Animal) []advice.Caution {
 }
 
 // called names f at the start of a sentence.
-func (f Food) called() string {
+func (f *Food) called() string {
 	if f.Name == "" {
 		return "this food"
 	}
 	return f.Name
 }
 
-func (f Food) labelCautions(c []advice.Caution) []advice.Caution {
+func (f *Food) labelCautions(c []advice.Caution) []advice.Caution {
 	d, err := f.Density()
 	if err != nil {
 		return c
@@ -90,7 +90,7 @@ func (f Food) labelCautions(c []advice.Caution) []advice.Caution {
 }
 
 // plausibility adds the doubts about the energy itself.
-func (f Food) plausibility(c []advice.Caution, d Density) []advice.Caution {
+func (f *Food) plausibility(c []advice.Caution, d Density) []advice.Caution {
 	warn := func(text string) {
 		c = append(c, advice.Caution{Level: advice.Warn, Text: "label of " + f.called() + ": " + density(d.Energy) + " " + text, Source: ours})
 	}
@@ -110,7 +110,7 @@ func (f Food) plausibility(c []advice.Caution, d Density) []advice.Caution {
 // plurals turns the text of a species set into words for a sentence.
 var plurals = strings.NewReplacer("dog", "dogs", "cat", "cats", "ferret", "ferrets", "other", "other animals", " ", " and ")
 
-func (f Food) speciesCautions(c []advice.Caution, s energy.Species) []advice.Caution {
+func (f *Food) speciesCautions(c []advice.Caution, s energy.Species) []advice.Caution {
 	made := f.For.Species
 	if s == 0 || made.Has(s) {
 		return c
@@ -142,7 +142,7 @@ func (f Food) speciesCautions(c []advice.Caution, s energy.Species) []advice.Cau
 	return append(c, advice.Caution{Level: advice.Warn, Text: its + ": choose a food that is", Source: ours})
 }
 
-func (f Food) stageCautions(c []advice.Caution, now energy.Circumstances) []advice.Caution {
+func (f *Food) stageCautions(c []advice.Caution, now energy.Circumstances) []advice.Caution {
 	for _, need := range [...]struct {
 		stage Stages
 		when  energy.Circumstances

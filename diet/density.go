@@ -63,7 +63,7 @@ func (d *Density) complete() {
 }
 
 // missing says what is needed to weigh the food by.
-func (l Label) missing() error {
+func (l *Label) missing() error {
 	unit := l.Serving.unit()
 	switch {
 	case l.Serving.Energy > 0:

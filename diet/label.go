@@ -25,7 +25,7 @@ type Label struct {
 }
 
 // statedRange returns every density that the printed kcal/kg leaves possible.
-func (l Label) statedRange() units.Range[units.EnergyDensity] {
+func (l *Label) statedRange() units.Range[units.EnergyDensity] {
 	half := l.HalfStep
 	if half == 0 {
 		half = 0.5
@@ -42,7 +42,7 @@ func (l Label) statedRange() units.Range[units.EnergyDensity] {
 const maxFigure = 1e9
 
 // check refuses figures that no label can carry: all of them at once.
-func (f Food) check() error {
+func (f *Food) check() error {
 	l, s := &f.Label, &f.Label.Serving
 	if isFigure(l.Energy) && isFigure(s.Energy) && isFigure(s.Mass) &&
 		isHalfStep(l.HalfStep, l.Energy) && isHalfStep(s.EnergyHalfStep, s.Energy) && isHalfStep(s.MassHalfStep, s.Mass) &&

@@ -24,8 +24,8 @@ type LabelError struct {
 }
 
 // labelError says why d, computed from f, is refused.
-func (f Food) labelError(d Density) error {
-	s := f.Label.Serving
+func (f *Food) labelError(d Density) error {
+	s := &f.Label.Serving
 	e := &LabelError{
 		Food:        f.Name,
 		Serving:     s.unit(),

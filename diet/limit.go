@@ -20,7 +20,7 @@ const (
 
 // dryMatter returns the fraction of f that is not water; 1, the most it can
 // be, where the moisture is not known.
-func (f Food) dryMatter() float64 { return 1 - f.Analysis.Moisture.Fraction() }
+func (f *Food) dryMatter() float64 { return 1 - f.Analysis.Moisture.Fraction() }
 
 // wetDryMatter is the most dry matter of a wet food, which has more than 60 %
 // of water (review, Animals (Basel) 2024;14:1095, Table 1). As a bound on its
@@ -28,7 +28,7 @@ func (f Food) dryMatter() float64 { return 1 - f.Analysis.Moisture.Fraction() }
 const wetDryMatter = 0.4
 
 // mostDoubtless returns the energy as fed above which f is warned about.
-func (f Food) mostDoubtless() units.EnergyDensity {
+func (f *Food) mostDoubtless() units.EnergyDensity {
 	dm := f.dryMatter()
 	if f.Form == Wet && f.Analysis.Moisture == 0 {
 		dm = wetDryMatter
@@ -37,7 +37,7 @@ func (f Food) mostDoubtless() units.EnergyDensity {
 }
 
 // limit returns the bound that the energy e of f as fed breaks, or 0.
-func (f Food) limit(e units.EnergyDensity) units.EnergyDensity {
+func (f *Food) limit(e units.EnergyDensity) units.EnergyDensity {
 	dm := units.EnergyDensity(f.dryMatter())
 	if most := mostPossible * dm; !(e <= most) { // an infinite e breaks it too
 		return most

@@ -25,7 +25,7 @@ type Serving struct {
 }
 
 // unit returns the name of one serving for use in a sentence.
-func (s Serving) unit() string {
+func (s *Serving) unit() string {
 	if s.Name == "" {
 		return "serving"
 	}
@@ -33,31 +33,31 @@ func (s Serving) unit() string {
 }
 
 // measure returns what to put on the scale to learn the mass of one serving.
-func (s Serving) measure() string {
+func (s *Serving) measure() string {
 	if s.isCup() {
 		return "a level " + s.Name
 	}
 	return "the food of one " + s.unit()
 }
 
-func (s Serving) isCup() bool { return strings.Contains(strings.ToLower(s.Name), "cup") }
+func (s *Serving) isCup() bool { return strings.Contains(strings.ToLower(s.Name), "cup") }
 
 // isEightOunces reports whether the cup was given the mass of eight ounces
 // (226.8 g), or its 240 mL as grams.
-func (s Serving) isEightOunces() bool {
+func (s *Serving) isEightOunces() bool {
 	m := s.Mass
 	return (m >= 226.5*units.Gram && m < 227.5*units.Gram || m >= 239.5*units.Gram && m < 240.5*units.Gram) && s.isCup()
 }
 
 // implied returns the energy density that follows from the energy and the mass
 // of one serving.
-func (s Serving) implied() units.EnergyDensity {
+func (s *Serving) implied() units.EnergyDensity {
 	return units.EnergyDensity(float64(s.Energy) / float64(s.Mass) * 1000)
 }
 
 // impliedRange returns every density that the printed energy and mass leave
 // possible.
-func (s Serving) impliedRange() units.Range[units.EnergyDensity] {
+func (s *Serving) impliedRange() units.Range[units.EnergyDensity] {
 	e := halfStep(s.Energy, s.EnergyHalfStep)
 	m := halfStep(s.Mass, s.MassHalfStep)
 	return units.Range[units.EnergyDensity]{

@@ -56,8 +56,8 @@ var corrections = [...]correction{
 
 // slips returns the slip that brings the three figures of f nearest to each
 // other, within noteGap, and another that does so as well.
-func (f Food) slips() (likeliest, or Slip) {
-	s := f.Label.Serving
+func (f *Food) slips() (likeliest, or Slip) {
+	s := &f.Label.Serving
 	if s.isEightOunces() {
 		return EightOuncesAsCup, 0
 	}
@@ -85,7 +85,7 @@ func (f Food) slips() (likeliest, or Slip) {
 
 // slipsBeyond returns the slips behind a density d that breaks a bound and has
 // no third figure to be held against.
-func (f Food) slipsBeyond(d Density) (likeliest, or Slip) {
+func (f *Food) slipsBeyond(d Density) (likeliest, or Slip) {
 	dm := units.EnergyDensity(f.dryMatter())
 	usual := func(e units.EnergyDensity) bool { return e >= leastUsual*dm && e <= mostUsual*dm }
 	var candidates []correction
