@@ -56,7 +56,8 @@ func TestAnimalIsCautioned(t *testing.T) {
 		{"dog unfed two days", energy.Animal{DaysUnfed: 2}, advice.Refer, "nothing eaten for 2 days"},
 		{"diabetic", energy.Animal{Circumstances: energy.Diabetic}, advice.Refer, "veterinarian's to set (diabetic)"},
 		{
-			"several diseases", energy.Animal{Circumstances: energy.KidneyDisease | energy.LiverDisease},
+			"several diseases",
+			energy.Animal{Circumstances: energy.KidneyDisease | energy.LiverDisease},
 			advice.Refer, "(kidney_disease liver_disease)",
 		},
 	} {
