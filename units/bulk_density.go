@@ -54,6 +54,8 @@ var bulkDensityTable = newTable(table{
 
 // ParseBulkDensity reads a bulk density, as in "0.42 g/mL" or
 // "100 g/US cup". A bare "g/cup" is refused.
+//
+// An error is a [*ParseError].
 func ParseBulkDensity(s string) (BulkDensity, error) {
 	v, _, err := read(bulkDensityTable, s)
 	return BulkDensity(v), err

@@ -6,8 +6,8 @@ import (
 	"example.org/bowlgram/units"
 )
 
-// in is one quantity in one unit: as text, by the unit's constant and by the
-// getter. A unit that only texts have leaves the last two out.
+// in is one quantity in one unit: as text, as the number that the getter gives
+// and by the unit's constant. A unit that only texts have leaves these out.
 type in struct {
 	text  string
 	n     float64

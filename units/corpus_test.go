@@ -203,6 +203,7 @@ var badTexts = []badText{
 
 	// Unknown units, and units of something else.
 	{mass, "5 foo", `units: mass "5 foo": unknown unit "foo": want kg, g, mg, lb or oz`},
+	{mass, "5 kggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggg", `units: mass "5 kggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggg": unknown unit "kggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggggg": want kg, g, mg, lb or oz`},
 	{mass, "5 stone", `units: mass "5 stone": unknown unit "stone": want kg, g, mg, lb or oz`},
 	{mass, "5 \u212ag", "units: mass \"5 \u212ag\": unknown unit \"\u212ag\": want kg, g, mg, lb or oz"}, // the Kelvin sign
 	{mass, "3 cups", `units: mass "3 cups": "cups" is a unit of volume: want kg, g, mg, lb or oz`},

@@ -82,8 +82,8 @@ A text that can't be read gives a [*ParseError]: what was wanted, the text, what
 wrong with it and what would be accepted. The value returned is then zero, and
 UnmarshalText leaves its receiver as it was. NaN and the infinities can be printed
 with String, but not marshalled: that gives a [*FieldError]. FieldError and
-[ErrorList] are also how the packages above this one report bad input. Nothing in
-this package panics.
+[ErrorList] are also how the packages above this one report bad input. No
+text and no number makes this package panic.
 
 # Sources
 

@@ -49,6 +49,8 @@ var energyTable = newTable(
 
 // ParseEnergy reads an energy, as in "1248 kcal" or "5.2 MJ". A
 // bare "Cal", "cal" or "calories" is refused: it may be a kilocalorie.
+//
+// An error is a [*ParseError].
 func ParseEnergy(s string) (Energy, error) {
 	v, _, err := read(energyTable, s)
 	return Energy(v), err

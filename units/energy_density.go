@@ -71,6 +71,8 @@ var energyDensityTable = newTable(table{
 
 // ParseEnergyDensity reads an energy density, as in "3560 kcal/kg", "356 kcal/100 g"
 // or "1490 kJ per 100 g".
+//
+// An error is a [*ParseError].
 func ParseEnergyDensity(s string) (EnergyDensity, error) {
 	v, _, err := read(energyDensityTable, s)
 	return EnergyDensity(v), err

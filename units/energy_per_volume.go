@@ -56,6 +56,8 @@ var energyPerVolumeTable = newTable(table{
 
 // ParseEnergyPerVolume reads an energy per volume, as in "1.02 kcal/mL"
 // or "356 kcal/US cup". A bare "kcal/cup" is refused.
+//
+// An error is a [*ParseError].
 func ParseEnergyPerVolume(s string) (EnergyPerVolume, error) {
 	v, _, err := read(energyPerVolumeTable, s)
 	return EnergyPerVolume(v), err

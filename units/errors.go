@@ -1,6 +1,9 @@
 package units
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
 // FieldError is one input that was refused: which, what was given, what would
 // have been accepted and, where one is likely, the slip behind it. Every
@@ -13,15 +16,15 @@ type FieldError struct {
 	Hint     string // the likeliest slip and where to go; may be empty
 }
 
-// Error returns `energy: weight "4300 kg": want 1.5 kg to 20 kg (grams? …)`.
+// Error returns `energy: weight "4300 kg": want 1.5 kg to 20 kg (grams?)`. It is
+// one line, whatever the value holds.
 func (e *FieldError) Error() string {
 	var b strings.Builder
 	b.WriteString(e.Package)
 	b.WriteString(": ")
 	b.WriteString(e.Field)
-	b.WriteString(` "`)
-	b.WriteString(e.Value)
-	b.WriteString(`"`)
+	b.WriteString(" ")
+	b.WriteString(strconv.Quote(e.Value))
 	if e.Accepted != "" {
 		b.WriteString(": want ")
 		b.WriteString(e.Accepted)

@@ -20,6 +20,7 @@ func TestFieldErrorText(t *testing.T) {
 		{units.FieldError{"energy", "weight", "0 g", "more than 0 g", ""}, `energy: weight "0 g": want more than 0 g`},
 		{units.FieldError{"diet", "name", "", "", "which food?"}, `diet: name "" (which food?)`},
 		{units.FieldError{"diet", "name", "", "", ""}, `diet: name ""`},
+		{units.FieldError{"diet", "name", "a\"b\n", "", ""}, `diet: name "a\"b\n"`}, // on one line
 	} {
 		if got := row.err.Error(); got != row.want {
 			t.Errorf("got %s, want %s", got, row.want)

@@ -48,6 +48,8 @@ var massTable = newTable(
 
 // ParseMass reads a mass, as in "24.9 kg", "332g", "55 lbs"
 // or "12 lb 4 oz".
+//
+// An error is a [*ParseError].
 func ParseMass(s string) (Mass, error) {
 	v, _, err := read(massTable, s)
 	return Mass(v), err

@@ -13,6 +13,8 @@ var percentTable = newTable(table{
 })
 
 // ParsePercent reads a percentage, as in "9 %", "9%" or "9 percent".
+//
+// An error is a [*ParseError].
 func ParsePercent(s string) (Percent, error) {
 	v, _, err := read(percentTable, s)
 	return Percent(v), err

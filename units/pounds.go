@@ -19,10 +19,7 @@ func scanPounds(lb number, name string) (p pounds, ok bool) {
 	if pound == nil || pound.code != "lb" {
 		return pounds{}, false
 	}
-	oz, rest, ok := scanNumber(name[i:])
-	if !ok {
-		return pounds{}, false
-	}
+	oz, rest, _ := scanNumber(name[i:]) // from a digit on there is a number
 	ounce, _ := massTable.find(trimLeft(rest))
 	if ounce == nil || ounce.code != "oz" {
 		return pounds{}, false

@@ -74,6 +74,8 @@ var volumeTable = newTable(
 
 // ParseVolume reads a volume, as in "45 mL", "1.5 US cups"
 // or "2 tbsp". A bare "cup" or "oz" is refused.
+//
+// An error is a [*ParseError].
 func ParseVolume(s string) (Volume, error) {
 	v, _, err := read(volumeTable, s)
 	return Volume(v), err
