@@ -66,26 +66,27 @@ func ParseAge(s string) (Age, error) {
 // String returns a in the largest unit that holds it whole: "4 y", "12 wk".
 // Months of 30 days come before weeks; "" is the zero value.
 func (a Age) String() string {
-	b, _ := a.AppendText(nil)
-	return string(b)
-}
-
-// AppendText appends the text of a.
-func (a Age) AppendText(b []byte) ([]byte, error) {
 	if a == 0 {
-		return b, nil
+		return ""
 	}
 	for _, u := range ageUnits {
 		if len(u.name) <= 2 && a%u.unit == 0 {
-			b = strconv.AppendInt(b, int64(a/u.unit), 10)
-			b = append(b, ' ')
-			return append(b, u.name...), nil
+			return strconv.Itoa(int(a/u.unit)) + " " + u.name
 		}
 	}
-	return b, nil // not reached: every age is a whole number of days
+	return "" // not reached: every age is a whole number of days
 }
 
-// MarshalText returns the text of a.
+// AppendText appends the text of a. It fails where a is below zero or above
+// 40 y, since such a text is not read back.
+func (a Age) AppendText(b []byte) ([]byte, error) {
+	if a < 0 || a > maxAge {
+		return nil, refuse("age", a.String(), "0 (not given) to 40 y", "")
+	}
+	return append(b, a.String()...), nil
+}
+
+// MarshalText returns the text of a. It fails where AppendText does.
 func (a Age) MarshalText() ([]byte, error) { return a.AppendText(nil) }
 
 // UnmarshalText sets a from its text; an empty text is the zero value.

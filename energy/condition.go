@@ -69,21 +69,22 @@ func (c Condition) isValid() bool {
 
 // String returns "5/9" or "3/5", and "" where the animal was not scored.
 func (c Condition) String() string {
-	b, _ := c.AppendText(nil)
-	return string(b)
-}
-
-// AppendText appends the text of c.
-func (c Condition) AppendText(b []byte) ([]byte, error) {
 	if c.IsZero() {
-		return b, nil
+		return ""
 	}
-	b = strconv.AppendInt(b, int64(c.score), 10)
-	b = append(b, '/')
-	return strconv.AppendInt(b, int64(c.scale), 10), nil
+	return strconv.Itoa(int(c.score)) + "/" + strconv.Itoa(int(c.scale))
 }
 
-// MarshalText returns the text of c.
+// AppendText appends the text of c. It fails where c is out of range, since
+// such a text is not read back.
+func (c Condition) AppendText(b []byte) ([]byte, error) {
+	if !c.isValid() {
+		return nil, refuse("condition", c.String(), conditionForms, "")
+	}
+	return append(b, c.String()...), nil
+}
+
+// MarshalText returns the text of c. It fails where c is out of range.
 func (c Condition) MarshalText() ([]byte, error) { return c.AppendText(nil) }
 
 // UnmarshalText sets c from its text; an empty text is not scored.

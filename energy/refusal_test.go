@@ -166,7 +166,7 @@ func TestPrescribedNeedsAFigureAndAName(t *testing.T) {
 	}
 	const wantBy = `want the name of the veterinarian who set the energy`
 	refused(t, energy.Prescribed{Daily: 250}, "by", `energy: by "": `+wantBy)
-	refused(t, energy.Prescribed{Daily: 250, By: " \t"}, "by", "energy: by \" \t\": "+wantBy)
+	refused(t, energy.Prescribed{Daily: 250, By: " \t"}, "by", `energy: by " \t": `+wantBy)
 }
 
 func TestPrescribedChecksWhatItIsGiven(t *testing.T) {
