@@ -2,11 +2,13 @@ package diet_test
 
 import (
 	"encoding/json"
+	"errors"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
 
 	"example.org/bowlgram/diet"
+	"example.org/bowlgram/units"
 )
 
 // full has every field set.
@@ -95,6 +97,14 @@ func TestRefusedJSONLeavesTheReceiver(t *testing.T) {
 		if err := json.Unmarshal([]byte(text), &f); err == nil || f != full {
 			t.Errorf("%s: unknown member taken: %v", text, err)
 		}
+	}
+	f := full
+	if err := f.UnmarshalJSON([]byte(`{} {}`)); err == nil || err.Error() != "diet: food: more than one JSON value" || f != full {
+		t.Errorf("two values: %v, %v", f, err)
+	}
+	var pe *units.ParseError
+	if err := json.Unmarshal([]byte(`{"label":{"energy":"3560"}}`), &f); !errors.As(err, &pe) {
+		t.Errorf("%v is no ParseError", err)
 	}
 	menu := diet.Only(full)
 	for text, want := range map[string]string{

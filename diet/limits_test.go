@@ -1,0 +1,87 @@
+package diet_test
+
+import (
+	"testing"
+
+	"example.org/bowlgram/diet"
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/units"
+)
+
+// level returns that of the only caution on f for a dog; 0 where there is none.
+func level(t *testing.T, f diet.Food) advice.Level {
+	t.Helper()
+	f.For.Species = diet.Dogs
+	switch c := f.Cautions(energy.Animal{Species: energy.Dog}); len(c) {
+	case 0:
+		return 0
+	case 1:
+		return c[0].Level
+	default:
+		t.Fatalf("%d cautions: %v", len(c), c)
+		return 0
+	}
+}
+
+// Our own limits, from either side.
+func TestLevelsAtTheLimits(t *testing.T) {
+	// 3500 kcal/kg against kcal of 1 kg, all printed so finely that rounding
+	// doesn't matter: 3570 is 2 % more, 3850 10 %.
+	fine := func(kcal units.Energy) diet.Food {
+		const step = 1e-6
+		return diet.Food{Label: diet.Label{Energy: 3500, HalfStep: step, Serving: diet.Serving{
+			Energy: kcal, EnergyHalfStep: step, Mass: units.Kilogram, MassHalfStep: step,
+		}}}
+	}
+	form := func(f diet.Form, perKilogram, moisture float64) diet.Food {
+		food := food("", perKilogram, "", 0, 0, moisture)
+		food.Form = f
+		return food
+	}
+	for _, tt := range []struct {
+		name string
+		food diet.Food
+		want advice.Level
+	}{
+		{"no gap", fine(3500), 0},
+		{"just under 2 %", fine(3569), advice.Note},
+		{"just over 2 %", fine(3571), advice.Warn},
+		{"just under 10 %", fine(3849), advice.Warn},
+		{"6500 at most", form(diet.Dry, 6500, 0), 0},
+		{"above 6500", form(diet.Dry, 6501, 0), advice.Warn},
+		{"6500 x 0.5 at most", form(diet.Wet, 3250, 50), 0},
+		{"above 6500 x 0.5", form(diet.Wet, 3251, 50), advice.Warn},
+		{"above 6500 x 0.5, fat", form(diet.FatOrOil, 3251, 50), 0},
+		{"6500 x 0.4 at most, wet", form(diet.Wet, 2600, 0), 0},
+		{"above 6500 x 0.4, wet", form(diet.Wet, 2601, 0), advice.Warn},
+		{"500 at least", form(diet.Wet, 500, 0), 0},
+		{"below 500", form(diet.Wet, 499, 0), advice.Warn},
+		{"below 500, liquid", form(diet.Liquid, 499, 0), 0},
+		{"below 500, moisture known", form(diet.Wet, 300, 78), 0},
+		{"8 oz", food("", 3560, "cup", 808, 227, 0), advice.Warn},
+		{"240 mL", food("", 3560, "Measuring cup", 854, 240, 0), advice.Warn},
+		{"228 g", food("", 3560, "cup", 812, 228, 0), 0},
+		{"226 g", food("", 3560, "cup", 805, 226, 0), 0},
+		{"239 g", food("", 3560, "cup", 851, 239, 0), 0},
+		{"241 g", food("", 3560, "cup", 858, 241, 0), 0},
+		{"a can of 227 g", food("", 1120, "can", 254, 227, 0), 0},
+	} {
+		if got := level(t, tt.food); got != tt.want {
+			t.Errorf("%s: %q, want %q", tt.name, got, tt.want)
+		}
+	}
+}
+
+func TestMenuSaysEachCautionOnce(t *testing.T) {
+	item := diet.Item{Food: houseDog, Amount: diet.Rest()}
+	if c := (diet.Menu{item, item}).Cautions(energy.Animal{Species: energy.Dog}); len(c) != 1 {
+		t.Errorf("the same food twice: %v", c)
+	}
+	strict := houseDog
+	strict.For.Species = diet.Dogs
+	c := diet.Menu{item, {Food: strict}}.Cautions(energy.Animal{Species: energy.Cat})
+	if len(c) != 2 || c[0].Level != advice.Refer || c[1].Level != advice.Note {
+		t.Errorf("the most severe is not first: %v", c)
+	}
+}
