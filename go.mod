@@ -3,6 +3,6 @@ module example.org/bowlgram
 go 1.25
 
 require (
-	github.com/google/go-cmp v0.7.0 // indirect
-	github.com/leanovate/gopter v0.2.11 // indirect
+	github.com/google/go-cmp v0.7.0
+	github.com/leanovate/gopter v0.2.11
 )

@@ -36,6 +36,9 @@ func (e Estimate) Explain() string {
 			text += ", since the animal is heavier than that"
 		}
 		w.line("weight", text)
+		if e.Basis == Ideal {
+			w.source(sourceWeightUsed)
+		}
 	}
 	if s, ok := e.Stage.(explainer); ok {
 		s.explain(e, &w)
