@@ -96,6 +96,7 @@ func TestWorkingOfTheLinearFormShowsThePowerForm(t *testing.T) {
 	explained(t, energy.Resting{Animal: dog, Method: energy.RERLinear}, ""+
 		"given     dog, 20 kg, condition 6/9, ideal weight 16 kg, 1 day unfed\n"+
 		"weight    16 kg, the ideal weight, since the animal is heavier than that\n"+
+		"source    Cline and others, 2021 AAHA Nutrition and Weight Management Guidelines, J Am Anim Hosp Assoc 57:153-178, Feeding plans for hospitalized patients\n"+
 		"formula   resting energy = 30 × kg + 70 (only from 2 to 45 kg)\n"+
 		"          = 30 × 16 + 70 = 550.0 kcal; 70 × kg^0.75 would give 560.0 kcal\n"+
 		"source    "+handbook+", Table 5-2, p. 61\n"+
