@@ -97,6 +97,8 @@ func (s Adult) check(method Method) units.ErrorList {
 	case a.Species < Other:
 		if err := a.checkWeight(adults[:], "an adult "); err != nil {
 			faults = append(faults, err)
+		} else if low := adults[a.Species].low; 0 < a.Ideal && a.Ideal < low {
+			faults = append(faults, refuse("ideal weight", massText(a.Ideal), massText(low)+" or more for an adult "+a.Species.String(), ""))
 		}
 	}
 	if 0 < a.Age && a.Age < grown {
@@ -184,6 +186,19 @@ func (s Adult) base(method Method, c *coefficient, w units.Mass) units.Energy {
 	default:
 		return units.Energy(math.Pow(w.Kilograms(), x))
 	}
+}
+
+func (s Adult) fits(e Estimate) bool {
+	if s.Animal != e.Animal || s.Status > Unknown {
+		return false
+	}
+	switch e.Method {
+	case PerKilogram:
+		return s.Animal.Species == Ferret
+	case FactorOnRER, NRC2006, FEDIAF:
+		return s.Status != 0 && (s.Animal.Species == Dog || s.Animal.Species == Cat)
+	}
+	return false
 }
 
 func (s Adult) explain(e Estimate, w *working) {

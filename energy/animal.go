@@ -50,12 +50,11 @@ func (a Animal) check(gated bool) units.ErrorList {
 	if !a.Condition.isValid() {
 		faults = append(faults, refuse("condition", a.Condition.String(), conditionForms, ""))
 	}
-	if a.Ideal != 0 {
-		if ratio := float64(a.Weight / a.Ideal); !(a.Ideal > 0) || math.IsInf(float64(a.Ideal), 0) ||
-			a.Weight > 0 && !(minPerIdeal <= ratio && ratio <= maxPerIdeal) {
-			faults = append(faults, refuse("ideal weight", massText(a.Ideal),
-				"a weight between half and twice the current "+massText(a.Weight), "pounds for kilograms?"))
-		}
+	if a.Ideal != 0 && !(a.Ideal > 0 && !math.IsInf(float64(a.Ideal), 0)) {
+		faults = append(faults, refuse("ideal weight", massText(a.Ideal), "above 0 g, or none if not recorded", ""))
+	} else if ratio := float64(a.Weight / a.Ideal); a.Ideal > 0 && a.Weight > 0 && !(minPerIdeal <= ratio && ratio <= maxPerIdeal) {
+		faults = append(faults, refuse("ideal weight", massText(a.Ideal),
+			"a weight between half and twice the current "+massText(a.Weight), "pounds for kilograms?"))
 	}
 	if a.DaysUnfed < 0 {
 		faults = append(faults, refuse("days unfed", strconv.Itoa(a.DaysUnfed), "0 or more whole days", ""))

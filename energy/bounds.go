@@ -48,7 +48,13 @@ func (a Animal) checkWeight(table []bounds, stage string) error {
 	if b.contains(a.Weight) {
 		return nil
 	}
-	accepted := massText(b.low) + " to " + massText(b.high) + " for " + stage + a.Species.String()
+	kind := a.Species.String()
+	if a.Species == Other {
+		kind = "any other animal"
+	} else if stage == "" {
+		kind = "a " + kind
+	}
+	accepted := massText(b.low) + " to " + massText(b.high) + " for " + stage + kind
 	if a.Weight == 0 {
 		return refuse("weight", "", accepted, "not given")
 	}

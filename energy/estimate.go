@@ -45,6 +45,9 @@ func spread(s Species, daily units.Energy) (low, high units.Energy) {
 // explainer is what this package's own stages can do besides.
 type explainer interface {
 	Stage
+	// fits reports whether the stage could have made e. A caller can put any
+	// figures together, and a record can hold any.
+	fits(e Estimate) bool
 	explain(e Estimate, w *working)
 	cautions(e Estimate) []advice.Caution
 }
@@ -53,7 +56,7 @@ type explainer interface {
 // refer-level caution comes before the grams.
 func (e Estimate) Cautions() []advice.Caution {
 	c := e.Animal.cautions()
-	if s, ok := e.Stage.(explainer); ok {
+	if s, ok := e.Stage.(explainer); ok && s.fits(e) {
 		c = append(c, s.cautions(e)...)
 	}
 	advice.Sort(c)

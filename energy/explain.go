@@ -40,7 +40,7 @@ func (e Estimate) Explain() string {
 			w.source(sourceWeightUsed)
 		}
 	}
-	if s, ok := e.Stage.(explainer); ok {
+	if s, ok := e.Stage.(explainer); ok && s.fits(e) {
 		s.explain(e, &w)
 	}
 	w.line("result", kcal(e.Daily)+"/day")

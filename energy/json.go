@@ -150,15 +150,22 @@ func (e *Estimate) UnmarshalJSON(data []byte) error {
 	if j.Stage.Stage == nil {
 		return refuse("stage", "", stageNames, "not given")
 	}
-	ok := j.Daily > 0 && !math.IsInf(float64(j.High), 0) &&
-		0 < j.Low && j.Low <= j.Daily && j.Daily <= j.High &&
-		j.Weight >= 0 && j.Reweigh > 0 && j.Method != 0
-	if !ok {
-		return refuse("estimate", string(data), "a method, 0 < low <= daily <= high and a reweigh interval", "")
+	x := Estimate{j.Stage.Stage, animalOf(j.Stage.Stage), j.Weight, j.Basis, j.Method, j.Daily, j.Low, j.High, j.Reweigh}
+	if s, ok := x.Stage.(explainer); !ok || !s.fits(x) {
+		return refuse("method", j.Method.String(), "a method of the stage that is stored", "")
 	}
-	*e = Estimate{j.Stage.Stage, animalOf(j.Stage.Stage), j.Weight, j.Basis, j.Method, j.Daily, j.Low, j.High, j.Reweigh}
+	if !(0 < x.Low && x.Low <= x.Daily && x.Daily <= x.High && !math.IsInf(float64(x.High), 0)) {
+		return refuse("daily", energyText(x.Daily), "0 < low <= daily <= high", "")
+	}
+	if !(x.Weight >= 0 && x.Weight <= maxStored && x.Reweigh > 0) {
+		return refuse("weight", massText(x.Weight), "a weight and a reweigh interval that are possible", "")
+	}
+	*e = x
 	return nil
 }
+
+// maxStored is the heaviest animal of any stage.
+const maxStored = 200 * units.Kilogram
 
 func animalOf(s Stage) Animal {
 	switch s := s.(type) {

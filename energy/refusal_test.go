@@ -171,9 +171,9 @@ func TestPrescribedNeedsAFigureAndAName(t *testing.T) {
 
 func TestPrescribedChecksWhatItIsGiven(t *testing.T) {
 	refused(t, energy.Prescribed{Animal: animal(energy.Cat, 44*kg), Daily: 250, By: "Dr A. Example"}, "weight",
-		`energy: weight "44 kg": want 40 g to 20 kg for cat (grams? 44 g is 0.044 kg, pounds? 44 lb is 19.96 kg)`)
+		`energy: weight "44 kg": want 40 g to 20 kg for a cat (grams? 44 g is 0.044 kg, pounds? 44 lb is 19.96 kg)`)
 	refused(t, energy.Prescribed{Animal: animal(0, 201*kg), Daily: 250, By: "Dr A. Example"}, "weight",
-		`energy: weight "201 kg": want 5 g to 200 kg for other (grams? 201 g is 0.201 kg, pounds? 201 lb is 91.17 kg)`)
+		`energy: weight "201 kg": want 5 g to 200 kg for any other animal (grams? 201 g is 0.201 kg, pounds? 201 lb is 91.17 kg)`)
 }
 
 func TestEveryFaultIsReportedAtOnce(t *testing.T) {

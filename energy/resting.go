@@ -61,6 +61,11 @@ func (r Resting) Estimate() (Estimate, error) {
 	return e, nil
 }
 
+func (r Resting) fits(e Estimate) bool {
+	return r.Animal == e.Animal && (r.Animal.Species == Dog || r.Animal.Species == Cat) &&
+		(e.Method == RERPower || e.Method == RERLinear)
+}
+
 func (r Resting) explain(e Estimate, w *working) {
 	if e.Method == RERLinear {
 		kg := short(e.Weight.Kilograms())
