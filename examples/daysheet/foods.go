@@ -1,0 +1,184 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"strconv"
+	"strings"
+
+	"example.org/bowlgram/diet"
+	"example.org/bowlgram/units"
+)
+
+// Columns of the foods file.
+const (
+	colID = iota
+	colDensity
+	colServing
+	colServingEnergy
+	colServingMass
+	colMoisture
+	colFor
+)
+
+var foodColumns = []string{"food", "energy", "serving", "serving energy", "serving mass", "moisture", "for"}
+
+// food is a row of the foods file with what follows from it, worked out once.
+type food struct {
+	id      string
+	line    int
+	menu    diet.Menu
+	density diet.Density
+	problem string // why it can't be fed by; empty: it can
+}
+
+// foods are the foods file, by the name that the animals file uses.
+type foods struct {
+	byID map[string]*food
+	ids  []string
+}
+
+// readFoods reads the foods file whole. Each problem goes to report; a food
+// that has one is kept, so that the rows that use it can say so.
+func readFoods(r *records, report func(string)) (*foods, error) {
+	h, err := readHeader(r, foodColumns, nil)
+	if err != nil {
+		return nil, err
+	}
+	fs := &foods{byID: make(map[string]*food)}
+	for {
+		rec, err := r.next()
+		if err == io.EOF {
+			return fs, nil
+		}
+		if err != nil {
+			return nil, err
+		}
+		if rec.fault != "" {
+			report("line " + strconv.Itoa(rec.line) + ": " + rec.fault)
+			continue
+		}
+		if problem := fs.add(h, &rec); problem != "" {
+			report(problem)
+		}
+	}
+}
+
+// add takes in one sound record and returns what is wrong with it.
+func (fs *foods) add(h header, rec *record) string {
+	// The record's text is one string; the name must not keep all of it.
+	f := &food{id: strings.Clone(h.cell(rec, colID)), line: rec.line}
+	var p problems
+	if why := nameFault(f.id); why != "" {
+		p.add("food", f.id, why)
+		return p.String(f.line)
+	}
+	if earlier := fs.byID[f.id]; earlier != nil {
+		p.add("food", f.id, "already on line "+strconv.Itoa(earlier.line)+", want each food once")
+		return p.String(f.line)
+	}
+	fs.byID[f.id] = f
+	fs.ids = append(fs.ids, f.id)
+
+	kind := diet.Food{Name: f.id}
+	kind.Label.Energy, kind.Label.HalfStep = printed[units.EnergyDensity](h, rec, colDensity, &p)
+	// A whole number of kcal/kg is most often rounded to tens, which diet
+	// tells by the number; any other printed unit or digit says it itself.
+	if kind.Label.HalfStep == units.KilocaloriePerKilogram/2 {
+		kind.Label.HalfStep = 0
+	}
+	s := &kind.Label.Serving
+	s.Name = h.cell(rec, colServing)
+	if s.Name != "" && nameFault(s.Name) != "" {
+		p.add("serving", s.Name, nameFault(s.Name))
+	}
+	s.Energy, s.EnergyHalfStep = printed[units.Energy](h, rec, colServingEnergy, &p)
+	s.Mass, s.MassHalfStep = printed[units.Mass](h, rec, colServingMass, &p)
+	kind.Analysis.Moisture, _ = printed[units.Percent](h, rec, colMoisture, &p)
+	if text := h.cell(rec, colFor); text != "" {
+		var err error
+		if kind.For.Species, err = diet.ParseSpeciesSet(text); err != nil {
+			p.addError("for", text, err)
+		}
+	}
+	if !p.any() {
+		f.density = density(kind, h, rec, &p)
+	}
+	if p.any() {
+		f.problem = p.String(f.line)
+		return f.problem
+	}
+	f.menu = diet.Only(kind)
+	return ""
+}
+
+// printed reads a figure and half the step that it was rounded to when it was
+// printed; both are zero where the cell is empty.
+func printed[Q units.Quantity](h header, rec *record, column int, p *problems) (value, halfStep Q) {
+	text := h.cell(rec, column)
+	if text == "" {
+		return 0, 0
+	}
+	value, digit, err := units.ParsePrinted[Q](text)
+	if err != nil {
+		p.addError(foodColumns[column], text, err)
+		return 0, 0
+	}
+	if !(value > 0) {
+		p.add(foodColumns[column], text, "want a figure above zero, or none")
+		return 0, 0
+	}
+	return value, digit / 2
+}
+
+// density works out the energy density of a food, or says why there is none.
+func density(kind diet.Food, h header, rec *record, p *problems) diet.Density {
+	d, err := kind.Density()
+	if err == nil {
+		return d
+	}
+	columns := map[string]int{
+		"label.energy":         colDensity,
+		"label.serving.energy": colServingEnergy,
+		"label.serving.mass":   colServingMass,
+		"analysis.moisture":    colMoisture,
+	}
+	for _, e := range faults(err) {
+		var label *diet.LabelError
+		var field *units.FieldError
+		switch {
+		case errors.As(e, &label):
+			bare := *label
+			bare.Food = ""
+			p.texts = append(p.texts, fmt.Sprintf("food %q: %s", kind.Name, strings.TrimPrefix(bare.Error(), "diet: ")))
+		case errors.As(e, &field):
+			if c, ok := columns[field.Field]; ok {
+				p.add(foodColumns[c], h.cell(rec, c), reason(e))
+			} else {
+				p.add(field.Field, field.Value, reason(e))
+			}
+		default:
+			p.add("food", kind.Name, e.Error())
+		}
+	}
+	return diet.Density{}
+}
+
+// fault says why no animal can be fed by the food named id, or returns "".
+func (fs *foods) fault(id string) string {
+	const most = 8
+	switch f := fs.byID[id]; {
+	case f == nil && len(fs.ids) == 0:
+		return "not in the foods file, which holds none"
+	case f == nil:
+		s := "not in the foods file, want one of " + strings.Join(fs.ids[:min(len(fs.ids), most)], ", ")
+		if len(fs.ids) > most {
+			s += " …"
+		}
+		return s
+	case f.problem != "":
+		return "refused in the foods file, " + f.problem
+	}
+	return ""
+}

@@ -1,0 +1,110 @@
+package main
+
+import (
+	"bytes"
+	"flag"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+)
+
+var update = flag.Bool("update", false, "rewrite the golden files")
+
+// golden compares got with a file of testdata.
+func golden(t *testing.T, name, got string) {
+	t.Helper()
+	file := filepath.Join("testdata", name)
+	if *update {
+		if err := os.WriteFile(file, []byte(got), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(string(want), got); diff != "" {
+		t.Errorf("%s (-want +got):\n%s", name, diff)
+	}
+}
+
+// runs runs the program and returns what it wrote and its exit status.
+func runs(t *testing.T, stdin string, args ...string) (stdout, stderr string, status int) {
+	t.Helper()
+	var out, errs bytes.Buffer
+	status = run(args, strings.NewReader(stdin), &out, &errs)
+	return out.String(), errs.String(), status
+}
+
+func TestDemo(t *testing.T) {
+	for _, test := range []struct {
+		golden string
+		args   []string
+	}{
+		{"demo.golden", nil},
+		{"demo-working.golden", []string{"-working"}},
+		{"demo-csv.golden", []string{"-format", "csv"}},
+	} {
+		stdout, stderr, status := runs(t, "", test.args...)
+		if status != exitOK || stderr != "" {
+			t.Errorf("%v: exit status %d, stderr %q", test.args, status, stderr)
+		}
+		golden(t, test.golden, stdout)
+	}
+}
+
+// The grams of the demo that were worked by hand: RER 70 × kg^0.75, the
+// factor, the density. Bolster's and Pippet's are without the treats that the
+// scenario takes off.
+func TestDemoGramsByHand(t *testing.T) {
+	stdout, _, _ := runs(t, "", "-format", "csv")
+	for animal, want := range map[string]string{
+		"Gantry":  "565 kcal,159 g,40 g + 40 g + 40 g + 39 g",
+		"Custard": "251 kcal,65 g,22 g + 22 g + 21 g",
+		"Larkin":  "172 kcal,45 g,15 g + 15 g + 15 g",
+		"Nettle":  "233 kcal,61 g,31 g + 30 g",
+		"Sorrel":  "268 kcal,70 g,35 g + 35 g",
+		"Dunnock": "844 kcal,210 g,53 g + 53 g + 52 g + 52 g",
+		"Windle":  "1058 kcal,297 g,149 g + 148 g",
+	} {
+		if row := rowOf(t, stdout, animal); !strings.Contains(row, ","+want+",") {
+			t.Errorf("%s: want %s in %s", animal, want, row)
+		}
+	}
+}
+
+func rowOf(t *testing.T, sheet, animal string) string {
+	t.Helper()
+	for line := range strings.Lines(sheet) {
+		if strings.HasPrefix(line, animal+",") {
+			return line
+		}
+	}
+	t.Fatalf("no row for %s", animal)
+	return ""
+}
+
+// brokenWriter takes n bytes and then no more.
+type brokenWriter struct{ n int }
+
+func (w *brokenWriter) Write(b []byte) (int, error) {
+	if len(b) > w.n {
+		return w.n, io.ErrShortWrite
+	}
+	w.n -= len(b)
+	return len(b), nil
+}
+
+func TestWriteErrorIsReported(t *testing.T) {
+	for _, format := range []string{"text", "csv"} {
+		var errs bytes.Buffer
+		status := run([]string{"-format", format}, nil, &brokenWriter{100}, &errs)
+		if want := "daysheet: writing the sheet: short write\n"; status != exitFailed || errs.String() != want {
+			t.Errorf("%s: exit status %d, stderr %q, want %d, %q", format, status, errs.String(), exitFailed, want)
+		}
+	}
+}

@@ -1,0 +1,149 @@
+package main
+
+import (
+	"bufio"
+	"embed"
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+	"os"
+)
+
+// Exit statuses.
+const (
+	exitOK      = 0
+	exitBadRows = 1 // a sheet, with rows that couldn't be used
+	exitFailed  = 2 // no sheet, or not all of it
+)
+
+//go:embed animals.csv foods.csv
+var demo embed.FS
+
+// sheet is one of the forms that the plans of the animals are written in.
+type sheet interface {
+	add(*plan) error
+	close() error
+}
+
+const usage = `Daysheet prints the day's feeding sheet: grams per meal for each animal.
+Without -animals and -foods it is that of a demo shelter.
+
+The exit status is 0 if every row was used, 1 if some were not (see standard
+error and the sheet), 2 if there is no sheet or no whole one.
+
+`
+
+func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
+	flags := flag.NewFlagSet("daysheet", flag.ContinueOnError)
+	flags.SetOutput(stderr)
+	animalsFile := flags.String("animals", "", "CSV `file` of the animals; - is the standard input")
+	foodsFile := flags.String("foods", "", "CSV `file` of the foods")
+	format := flags.String("format", "text", "text or csv")
+	working := flags.Bool("working", false, "print the working of every amount after the text sheet")
+	flags.Usage = func() {
+		io.WriteString(stderr, usage)
+		flags.PrintDefaults()
+	}
+	switch err := flags.Parse(args); {
+	case errors.Is(err, flag.ErrHelp):
+		return exitOK
+	case err != nil:
+		return exitFailed
+	}
+	fail := func(a ...any) int {
+		fmt.Fprintln(stderr, append([]any{"daysheet:"}, a...)...)
+		return exitFailed
+	}
+	switch {
+	case flags.NArg() > 0:
+		return fail("unexpected", flags.Args(), "want flags only: see -h")
+	case (*animalsFile == "") != (*foodsFile == ""):
+		return fail("want both -animals and -foods, or neither for the demo")
+	case *format != "text" && *format != "csv":
+		return fail(fmt.Sprintf("-format %q: want text or csv", *format))
+	case *working && *format != "text":
+		return fail("-working goes with -format text")
+	}
+
+	animalsIn, animalsName, err := open(*animalsFile, "animals.csv", stdin)
+	if err != nil {
+		return fail(err)
+	}
+	defer animalsIn.Close()
+	foodsIn, foodsName, err := open(*foodsFile, "foods.csv", nil)
+	if err != nil {
+		return fail(err)
+	}
+	defer foodsIn.Close()
+
+	bad := false
+	report := func(file string) func(string) {
+		return func(problem string) {
+			bad = true
+			fmt.Fprintf(stderr, "daysheet: %s: %s\n", file, problem)
+		}
+	}
+	foods, err := readFoods(newRecords(foodsIn), report(foodsName))
+	if err != nil {
+		return fail(foodsName+":", err)
+	}
+	animals, err := newAnimals(newRecords(animalsIn))
+	if err != nil {
+		return fail(animalsName+":", err)
+	}
+	out := bufio.NewWriterSize(stdout, 64<<10)
+	var s sheet = newTextSheet(out, *working)
+	if *format == "csv" {
+		s = newRowSheet(out)
+	}
+	readErr, err := fill(s, animals, foods, report(animalsName))
+	if err == nil {
+		err = out.Flush()
+	}
+	switch {
+	case err != nil:
+		return fail("writing the sheet:", err)
+	case readErr != nil:
+		return fail(animalsName+":", readErr)
+	case bad:
+		return exitBadRows
+	}
+	return exitOK
+}
+
+// open opens a file for reading, or the demo file where no name is given.
+func open(name, demoName string, stdin io.Reader) (io.ReadCloser, string, error) {
+	switch {
+	case name == "":
+		f, err := demo.Open(demoName)
+		return f, demoName, err
+	case name == "-" && stdin != nil:
+		return io.NopCloser(stdin), "standard input", nil
+	}
+	f, err := os.Open(name)
+	return f, name, err
+}
+
+// fill works out every animal and puts it on the sheet. Where the reading
+// breaks off, the sheet says so in a last row.
+func fill(s sheet, animals *animals, foods *foods, report func(string)) (readErr, writeErr error) {
+	var p plan
+	for readErr == nil {
+		switch err := animals.next(&p.order, foods); {
+		case err == io.EOF:
+			return nil, s.close()
+		case err != nil:
+			readErr = err
+			p.order = order{problem: fmt.Sprintf("the reading broke off at line %d, what follows is missing: %v", animals.records.line, err)}
+		}
+		p.work(foods)
+		if p.problem != "" && readErr == nil {
+			report(p.problem)
+		}
+		if err := s.add(&p); err != nil {
+			return readErr, err
+		}
+	}
+	return readErr, s.close()
+}

@@ -1,0 +1,198 @@
+package main
+
+import (
+	"cmp"
+	"io"
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.org/bowlgram/energy/advice"
+)
+
+// textSheet lays the sheet out as a page. It holds the animals until all are
+// there, since they are printed in the order of their places.
+type textSheet struct {
+	out     io.Writer
+	working bool // whether to print the working of every amount
+	blocks  []block
+	notes   []note
+	foods   []string // those fed, with their densities
+}
+
+// block is what the page says of one animal.
+type block struct {
+	place   string
+	name    string
+	feed    string // who, what, how much
+	sum     string // how the amount was worked out; empty: there is none
+	working string // the same, line by line
+}
+
+// note is a note-level caution with the animals that it is for.
+type note struct {
+	text    string
+	animals []string
+}
+
+func newTextSheet(out io.Writer, working bool) *textSheet {
+	return &textSheet{out: out, working: working}
+}
+
+func (s *textSheet) add(p *plan) error {
+	b := block{place: p.place, name: p.name, feed: feedText(p)}
+	if p.problem == "" {
+		b.sum = sumText(p)
+		if text := foodText(p.weighed); !slices.Contains(s.foods, text) {
+			s.foods = append(s.foods, text)
+		}
+		if s.working {
+			var err error
+			if b.working, err = p.weighed.Explain(p.times); err != nil {
+				return err
+			}
+		}
+	}
+	s.blocks = append(s.blocks, b)
+	for _, c := range p.cautions {
+		if c.Level == advice.Note {
+			s.addNote(c.Text, p.name)
+		}
+	}
+	return nil
+}
+
+func (s *textSheet) addNote(text, animal string) {
+	i := slices.IndexFunc(s.notes, func(n note) bool { return n.text == text })
+	if i < 0 {
+		i = len(s.notes)
+		s.notes = append(s.notes, note{text: text})
+	}
+	s.notes[i].animals = append(s.notes[i].animals, animal)
+}
+
+// close prints the page.
+func (s *textSheet) close() error {
+	slices.SortStableFunc(s.blocks, func(a, b block) int { return compareNatural(a.place, b.place) })
+	var w page
+	w.text("FEEDING SHEET FOR ONE DAY            date ____________________       checked by ____________________")
+	w.text("Weigh each meal in its bowl, the empty bowl set to zero. Eaten: 0 nothing, 1 some, 2 all.")
+	place := ""
+	for i, b := range s.blocks {
+		if i == 0 || b.place != place {
+			place = b.place
+			w.heading(cmp.Or(place, "place not known"))
+		}
+		w.b.WriteString(b.feed)
+	}
+	w.heading("Worth knowing")
+	for _, n := range s.notes {
+		w.item("- ", strings.Join(n.animals, ", ")+": "+n.text)
+	}
+	for _, text := range always {
+		w.item("- ", text)
+	}
+	w.heading("To redo the sum: kcal a day ÷ kcal/kg × 1000, rounded once, to the step of the scale")
+	for _, b := range s.blocks {
+		if b.sum != "" {
+			w.item(padRight(" "+b.name, 11)+" ", b.sum)
+		}
+	}
+	if len(s.foods) > 0 {
+		w.item(" As fed: ", strings.Join(s.foods, "; "))
+	}
+	if s.working {
+		for _, b := range s.blocks {
+			if b.working != "" {
+				w.heading("Working: " + b.name)
+				w.b.WriteString(b.working)
+			}
+		}
+	}
+	_, err := io.WriteString(s.out, w.b.String())
+	return err
+}
+
+// always is what every sheet says.
+var always = []string{
+	"Every amount is a starting estimate: the animal's own weight decides.",
+	"Grams only: a cup or a scoop is wrong by tens of percent.",
+	"Treats, chews and food around a pill belong inside the day's energy, at most a tenth of it. None is counted here: take what is given off the meals.",
+	"Fresh water always, unless a veterinarian says otherwise.",
+	"A cat or a ferret that eats nothing, or any animal that is weak, wobbly or dull: call the veterinarian the same day.",
+	"Local rules and the veterinarian decide.",
+}
+
+// feedText is what the kennel hand follows.
+func feedText(p *plan) string {
+	var w page
+	head := " " + cmp.Or(p.name, "(no name)")
+	if species := p.animal.Species.String(); species != "" {
+		head += ", " + species
+	}
+	day := ""
+	if p.problem == "" && p.hold == "" {
+		day = dayText(p)
+	}
+	w.columns(head, 32, p.food, 64, day)
+	for _, c := range p.cautions {
+		if c.Level == advice.Refer {
+			w.item("    !! VETERINARIAN FIRST: ", c.Text)
+		}
+	}
+	switch {
+	case p.hold != "":
+		w.item("    [ "+nilByMouth+" ]  ", p.hold)
+		w.text("                        hold ended by ______________ at ______")
+		if p.problem == "" {
+			w.item("    plan kept for after the hold: ", dayText(p)+": "+string(appendMeals(nil, p)))
+		}
+	case p.problem == "":
+		mealLines(&w, p)
+	}
+	if p.problem != "" {
+		w.item("    [ NO AMOUNT ]  ", p.problem)
+	}
+	for _, c := range p.cautions {
+		if c.Level == advice.Warn {
+			w.item("    ! ", c.Text)
+		}
+	}
+	return w.b.String()
+}
+
+// dayText says what all the meals of the day make, so that they can be held
+// against it.
+func dayText(p *plan) string {
+	b := appendGrams(nil, p.weighed.Portion(0).Mass)
+	b = append(append(b, " a day, "...), appendKilocalories(nil, p.need.Daily)...)
+	if len(p.meals) == 1 {
+		return string(append(b, ", 1 meal"...))
+	}
+	b = strconv.AppendInt(append(b, ", "...), int64(len(p.meals)), 10)
+	return string(append(b, " meals"...))
+}
+
+// mealLines prints the grams of each meal with the fields to fill in, two
+// meals to a line.
+func mealLines(w *page, p *plan) {
+	const left = 52
+	line := ""
+	for i := range p.meals {
+		m := &p.meals[i]
+		cell := "   " + strconv.Itoa(m.Number) + " [" + padLeft(string(appendGrams(nil, m.Mass)), 8) +
+			" ] by ______ eaten ___ left _____ g"
+		if m.Number < 10 {
+			cell = " " + cell
+		}
+		if i%2 == 0 {
+			line = cell
+			if i < len(p.meals)-1 {
+				continue
+			}
+		} else {
+			line = padRight(line, left) + cell
+		}
+		w.text(line)
+	}
+}
