@@ -43,8 +43,11 @@ func TestMenuValidate(t *testing.T) {
 
 func TestMenuHoldsAtMostEightFoods(t *testing.T) {
 	menu := make(diet.Menu, diet.MaxItems+1)
-	err := menu.Validate()
 	var list units.ErrorList
+	if err := menu[:diet.MaxItems].Validate(); !errors.As(err, &list) || len(list) != diet.MaxItems {
+		t.Errorf("eight foods without amounts: %v", err)
+	}
+	err := menu.Validate()
 	if !errors.As(err, &list) || len(list) != diet.MaxItems+2 || list[0].Error() != `diet: menu "9 foods": want 1 to 8 foods` {
 		t.Errorf("nine foods without amounts: %v", err)
 	}
