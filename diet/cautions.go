@@ -6,6 +6,7 @@ import (
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/units"
 )
 
 // Sources of the cautions. The rules that turn a need of the species into a
@@ -41,10 +42,18 @@ var (
 func (f Food) Cautions(a energy.Animal) []advice.Caution {
 	c := f.labelCautions(nil)
 	c = f.speciesCautions(c, a.Species)
-	c = f.stageCautions(c, a.Circumstances)
+	now := a.Circumstances
+	if 0 < a.Age && a.Age < growingUntil {
+		now |= energy.Growing
+	}
+	c = f.stageCautions(c, now)
 	if f.Role == Complementary {
+		level := advice.Warn
+		if a.Species == energy.Cat {
+			level = advice.Refer // no taurine can be counted on
+		}
 		c = append(c, advice.Caution{
-			Level:  advice.Warn,
+			Level:  level,
 			Text:   f.called() + " is a complementary food: it is not a diet by itself",
 			Source: sourceAdequacy,
 		})
@@ -52,6 +61,9 @@ func (f Food) Cautions(a energy.Animal) []advice.Caution {
 	advice.Sort(c)
 	return c
 }
+
+// growingUntil is the age below which every animal is growing: ours.
+const growingUntil = 6 * energy.Month
 
 // called names f at the start of a sentence.
 func (f *Food) called() string {
@@ -101,6 +113,9 @@ func (f *Food) plausibility(c []advice.Caution, d Density) []advice.Caution {
 	if most := f.mostDoubtless(); f.Form != FatOrOil && d.Energy > most {
 		warn("is more than foods hold" + water + ", about " + density(most) + " at most, unless it is a fat or an oil: is it as fed?")
 	}
+	if least := leastUsual * units.EnergyDensity(f.dryMatter()); f.Form != Liquid && water != "" && d.Energy < least {
+		warn("is little" + water + ", where foods hold " + density(least) + " or more: is it kcal/lb, kJ/100 g, or for another food?")
+	}
 	if f.Form != Liquid && water == "" && d.Energy < leastAsFed {
 		warn("is less than foods hold: is it kcal/100 g, or kcal per cup or can?")
 	}
@@ -135,11 +150,10 @@ func (f *Food) speciesCautions(c []advice.Caution, s energy.Species) []advice.Ca
 			Source: ours,
 		})
 	}
-	its += ", not for this animal"
 	if s == energy.Dog {
-		its = strings.TrimSuffix(its, "this animal") + "dogs"
+		return append(c, advice.Caution{Level: advice.Warn, Text: its + ", not for dogs: choose a food that is", Source: ours})
 	}
-	return append(c, advice.Caution{Level: advice.Warn, Text: its + ": choose a food that is", Source: ours})
+	return append(c, advice.Caution{Level: advice.Refer, Text: its + ", not for this animal: choose a food that is", Source: ours})
 }
 
 func (f *Food) stageCautions(c []advice.Caution, now energy.Circumstances) []advice.Caution {

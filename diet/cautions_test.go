@@ -46,7 +46,7 @@ func TestCautions(t *testing.T) {
 			[]said{{advice.Warn, "Tarnwick House Dog Dry is food for cats and ferrets, not for dogs: choose a food that is", advice.Ours}},
 		},
 		{"dog food for a rabbit", dogFood, energy.Animal{Species: energy.Other}, []said{
-			{advice.Warn, "Tarnwick House Dog Dry is food for dogs, not for this animal: choose a food that is", advice.Ours},
+			{advice.Refer, "Tarnwick House Dog Dry is food for dogs, not for this animal: choose a food that is", advice.Ours},
 		}},
 		{"species of the food not stated", houseDog, energy.Animal{Species: energy.Cat}, []said{
 			{advice.Note, "it is not stated which species Tarnwick House Dog Dry is for", advice.Ours},
@@ -104,9 +104,11 @@ func TestCautions(t *testing.T) {
 			[]said{{advice.Warn, "label of Tarnwick House Dog Dry: 4650 kcal/kg is more than foods hold, about 2600 kcal/kg at most, unless it is a fat or an oil: is it as fed?", advice.Ours}},
 		},
 		{
-			"too poor", with(dogFood, func(f *diet.Food) { f.Label, f.Analysis.Moisture = diet.Label{Energy: 356}, 0 }),
+			"too poor", with(dogFood, func(f *diet.Food) {
+				f.Label, f.Analysis.Moisture, f.Role = diet.Label{Energy: 356}, 0, diet.Complementary
+			}),
 			energy.Animal{Species: energy.Dog},
-			[]said{{advice.Warn, "label of Tarnwick House Dog Dry: 356 kcal/kg is less than foods hold: is it kcal/100 g, or kcal per cup or can?", advice.Ours}},
+			[]said{{advice.Warn, "label of Tarnwick House Dog Dry: 356 kcal/kg is less than foods hold: is it kcal/100 g, or kcal per cup or can?", advice.Ours}, {advice.Warn, "Tarnwick House Dog Dry is a complementary food: it is not a diet by itself", advice.Memory}},
 		},
 		{
 			"a thin broth", with(dogFood, func(f *diet.Food) { f.Label, f.Form, f.Analysis.Moisture = diet.Label{Energy: 60}, diet.Liquid, 0 }), energy.Animal{Species: energy.Dog}, nil,
@@ -116,7 +118,7 @@ func TestCautions(t *testing.T) {
 			energy.Animal{Species: energy.Cat},
 			[]said{
 				{advice.Refer, "this food is food for dogs, not for cats: as the only food it can lack taurine and other nutrients that cats need", advice.Memory},
-				{advice.Warn, "this food is a complementary food: it is not a diet by itself", advice.Memory},
+				{advice.Refer, "this food is a complementary food: it is not a diet by itself", advice.Memory},
 				{advice.Note, "label of this food: 3560 kcal/kg and the 3600 kcal/kg of one cup differ by 0.34 % beyond their rounding; kcal/kg is used", advice.Primary},
 			},
 		},

@@ -112,8 +112,13 @@ func TestRangeIsTheRoundingOfTheFigures(t *testing.T) {
 		{"derived, steps given", diet.Label{Serving: diet.Serving{Energy: 400, EnergyHalfStep: 0.05, Mass: 100, MassHalfStep: 0.25}}, 3989.526, 4010.526},
 		// A treat of 0.8 g: half of it, not 0.5 g: 2.5/1.2 and 3.5/0.4.
 		{"derived, tiny", diet.Label{Serving: diet.Serving{Energy: 3, Mass: 0.8}}, 2083.333, 8750},
+		{"stated, tiny", diet.Label{Energy: 0.8}, 0.4, 1.2},
 	} {
-		d, err := diet.Food{Label: tt.label}.Density()
+		f := diet.Food{Label: tt.label}
+		if tt.label.Energy == 0.8 {
+			f.Analysis.Moisture = 99.95 // or it is refused
+		}
+		d, err := f.Density()
 		if err != nil {
 			t.Errorf("%s: %v", tt.name, err)
 			continue
@@ -195,7 +200,7 @@ func TestRefusedLabels(t *testing.T) {
 		},
 		{
 			"per gram", food("", 3.56, "", 0, 0, 0),
-			`diet: label: 3.56 kcal/kg is below 10 kcal/kg, the least that is plausible; likeliest slip: kcal/g typed as kcal/kg`,
+			`diet: label: 3.56 kcal/kg is below 500 kcal/kg, the least that is plausible; likeliest slip: kcal/g typed as kcal/kg`,
 		},
 		{
 			"kilojoules", food("", 14895, "", 0, 0, 0),
@@ -204,6 +209,11 @@ func TestRefusedLabels(t *testing.T) {
 		{
 			"ounces of a can", food("", 0, "can", 170, 5.5, 78),
 			`diet: label: 30909.1 kcal/kg (170 kcal in 5.5 g) is above 2068 kcal/kg, the most that even pure fat could hold at 78 % moisture; likeliest slip: ounces typed as grams`,
+		},
+		{
+			"a little water",
+			diet.Food{Form: diet.FatOrOil, Label: diet.Label{Energy: 9400}, Analysis: diet.Analysis{Moisture: 0.5}},
+			`diet: label: 9400 kcal/kg is above 9353 kcal/kg, the most that even pure fat could hold at 0.5 % moisture; likeliest slip: kJ/kg typed as kcal/kg`,
 		},
 		{
 			"no slip known", food("", 60000, "", 0, 0, 0),
@@ -243,6 +253,7 @@ func TestLikeliestSlip(t *testing.T) {
 		{"dry matter", food("", 4955, "can", 170, 156, 78), diet.DryMatterAsFed, 0},
 		{"240 mL", food("", 3560, "cup", 356, 240, 0), diet.EightOuncesAsCup, 0},
 		{"8 oz", food("", 3560, "Cup", 356, 226.8, 0), diet.EightOuncesAsCup, 0},
+		{"next to nothing", food("", 3500, "spoon", 0.9, 5, 0), 0, 0},
 		{"ounces", food("", 1090, "can", 170, 5.5, 0), diet.OuncesAsGrams, 0},
 		{"a can of 227 g is no cup", food("", 3560, "can", 356, 227, 0), 0, 0},
 		{"none", biscuits, 0, 0},
@@ -279,6 +290,16 @@ func TestLabelErrorFields(t *testing.T) {
 	}
 }
 
+func TestNothingIsImpliedByOneFigureOfAServing(t *testing.T) {
+	for _, f := range []diet.Food{food("", 60000, "cup", 356, 0, 0), food("", 60000, "cup", 0, 100, 0)} {
+		_, err := f.Density()
+		var le *diet.LabelError
+		if !errors.As(err, &le) || le.Implied != 0 || le.Gap != 0 {
+			t.Errorf("%v: %+v", f.Label.Serving, le)
+		}
+	}
+}
+
 func TestBoundsOfEnergy(t *testing.T) {
 	for _, tt := range []struct {
 		energy, moisture float64
@@ -290,12 +311,24 @@ func TestBoundsOfEnergy(t *testing.T) {
 		{4701, 50, false}, // more than fat
 		{500, 50, true},   // 1000 x 0.5
 		{499, 50, false},
-		{10, 0, true},
-		{9.9, 0, false},
+		{500, 0, true},
+		{499.9, 0, false},
 	} {
 		_, err := food("", tt.energy, "", 0, 0, tt.moisture).Density()
 		if (err == nil) != tt.ok {
 			t.Errorf("%v kcal/kg at %v %%: error %v", tt.energy, tt.moisture, err)
+		}
+	}
+	for _, tt := range []struct {
+		energy float64
+		ok     bool
+	}{{10, true}, {9.9, false}} {
+		broth, topper := food("", tt.energy, "", 0, 0, 0), food("", tt.energy, "", 0, 0, 0)
+		broth.Form, topper.Role = diet.Liquid, diet.Complementary
+		for _, f := range []diet.Food{broth, topper} {
+			if _, err := f.Density(); (err == nil) != tt.ok {
+				t.Errorf("%v kcal/kg, %v %v: error %v", tt.energy, f.Form, f.Role, err)
+			}
 		}
 	}
 }
@@ -314,7 +347,8 @@ func TestFiguresThatNoLabelCarries(t *testing.T) {
 		{"negative", food("", -3560, "", 0, 0, 0), `diet: label.energy "-3560 kcal/kg": want above 0 kcal/kg and at most 1e9, or none if not stated`},
 		{"not a number", food("", nan, "", 0, 0, 0), `diet: label.energy "NaN kcal/kg": want above 0 kcal/kg and at most 1e9, or none if not stated`},
 		{"infinite", food("", 3560, "cup", inf, 0, 0), `diet: label.serving.energy "+Inf kcal": want above 0 kcal and at most 1e9, or none if not stated`},
-		{"dry as nothing", food("", 3560, "", 0, 0, 100), `diet: analysis.moisture "100 %": want above 0 % and below 100 %, or none if not known`},
+		{"a fraction", food("", 1090, "", 0, 0, 0.78), `diet: analysis.moisture "0.78 %": want 1 % or more and below 100 %, or none if not known`},
+		{"dry as nothing", food("", 3560, "", 0, 0, 100), `diet: analysis.moisture "100 %": want 1 % or more and below 100 %, or none if not known`},
 		{
 			"half-step",
 			diet.Food{Label: diet.Label{Energy: 3560, HalfStep: 3560}},
@@ -330,7 +364,7 @@ func TestFiguresThatNoLabelCarries(t *testing.T) {
 			`diet: label.energy "-1 kcal/kg": want above 0 kcal/kg and at most 1e9, or none if not stated; ` +
 				`diet: label.serving.energy "-2 kcal": want above 0 kcal and at most 1e9, or none if not stated; ` +
 				`diet: label.serving.mass "-3 g": want above 0 g and at most 1e9, or none if not stated; ` +
-				`diet: analysis.moisture "-4 %": want above 0 % and below 100 %, or none if not known`,
+				`diet: analysis.moisture "-4 %": want 1 % or more and below 100 %, or none if not known`,
 		},
 	} {
 		d, err := tt.food.Density()

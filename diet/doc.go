@@ -46,12 +46,14 @@
 //
 //	above 9400 dm kcal/kg    refused: 9.4 kcal/g is the gross energy of fat
 //	above 6500 dm kcal/kg    a warning, unless the form is FatOrOil
+//	below 2500 dm kcal/kg    a warning, unless the form is Liquid
 //	below 1000 dm kcal/kg    refused: kcal/100 g or kcal/cup taken for kcal/kg
 //
 // Where the moisture is not known, dm is 1 for the first two (0.4 for the
-// warning on a wet food), and instead of
-// the third less than 500 kcal/kg is a warning unless the form is Liquid, and
-// less than 10 kcal/kg is refused. A cup that is given 227 g or 240 g is
+// warning on a wet food, or one that comes in cans, tins, pouches or trays), and
+// instead of the others less than 500 kcal/kg is
+// refused. What is Liquid or Complementary may hold less, from 10 kcal/kg; the
+// complementary food is then warned of unless it is Liquid. A cup that is given 227 g or 240 g is
 // warned of even where the figures agree.
 //
 // # Numbers

@@ -22,7 +22,8 @@ type Purpose struct {
 
 // Analysis is what is known of the food's composition, as fed.
 type Analysis struct {
-	// Moisture is the water in the food as fed, above 0 and below 100 %. Zero
-	// means not given, and switches off the checks that need it.
+	// Moisture is the water in the food as fed, from 1 % (less only for a fat
+	// or an oil) to below 100 %. Zero means not given, and switches off the
+	// checks that need it.
 	Moisture units.Percent `json:"moisture,omitzero"`
 }

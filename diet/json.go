@@ -1,13 +1,12 @@
 package diet
 
 import (
-	"bytes"
 	"encoding"
 	"encoding/json"
 	"errors"
-	"io"
 	"reflect"
 
+	"example.org/bowlgram/internal/strictjson"
 	"example.org/bowlgram/units"
 )
 
@@ -15,8 +14,8 @@ import (
 // refused and a receiver is left as it was on error; both would go wrong with
 // the decoder that encoding/json makes.
 
-// UnmarshalJSON reads a food. A member of unknown name is an error; one that
-// is missing or null is not stated. A JSON null leaves f as it was, and so does
+// UnmarshalJSON reads a food. A member of unknown name or one that stands twice
+// is an error; one that is missing or null is not stated. A JSON null leaves f as it was, and so does
 // an error.
 func (f *Food) UnmarshalJSON(data []byte) error {
 	type plain Food
@@ -74,18 +73,11 @@ func (e *decodeError) Unwrap() error { return e.err }
 
 // decode reads one JSON value into a fresh P and hands it to set.
 func decode[P any](data []byte, record string, set func(P)) error {
-	if string(bytes.TrimSpace(data)) == "null" {
+	if strictjson.IsNull(data) {
 		return nil
 	}
-	d := json.NewDecoder(bytes.NewReader(data))
-	d.DisallowUnknownFields()
 	var p P
-	err := d.Decode(&p)
-	if err == nil {
-		if _, more := d.Token(); !errors.Is(more, io.EOF) {
-			err = errors.New("more than one JSON value")
-		}
-	}
+	err := strictjson.Decode(data, &p)
 	if err == nil {
 		set(p)
 		return nil

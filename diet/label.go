@@ -46,15 +46,15 @@ func (f *Food) check() error {
 	l, s := &f.Label, &f.Label.Serving
 	if isFigure(l.Energy) && isFigure(s.Energy) && isFigure(s.Mass) &&
 		isHalfStep(l.HalfStep, l.Energy) && isHalfStep(s.EnergyHalfStep, s.Energy) && isHalfStep(s.MassHalfStep, s.Mass) &&
-		isMoisture(f.Analysis.Moisture) {
+		f.isMoisture() {
 		return nil
 	}
 	var errs units.ErrorList
 	checkFigure(&errs, l.Energy, "label.energy", l.HalfStep, "label.half_step", "kcal/kg")
 	checkFigure(&errs, s.Energy, "label.serving.energy", s.EnergyHalfStep, "label.serving.energy_half_step", "kcal")
 	checkFigure(&errs, s.Mass, "label.serving.mass", s.MassHalfStep, "label.serving.mass_half_step", "g")
-	if m := f.Analysis.Moisture; !isMoisture(m) {
-		errs = append(errs, refuse("analysis.moisture", number(float64(m))+" %", "above 0 % and below 100 %, or none if not known"))
+	if !f.isMoisture() {
+		errs = append(errs, refuse("analysis.moisture", number(float64(f.Analysis.Moisture))+" %", "1 % or more and below 100 %, or none if not known"))
 	}
 	return errs.Err()
 }
@@ -67,7 +67,12 @@ func isHalfStep[Q units.Quantity](half, figure Q) bool {
 	return half == 0 || half > 0 && half <= maxFigure && (figure == 0 || half < figure)
 }
 
-func isMoisture(p units.Percent) bool { return p >= 0 && p < 100 }
+// isMoisture refuses a fraction, 0.78, typed for 78 %: only a fat or an oil has
+// less than 1 % of water (ours).
+func (f *Food) isMoisture() bool {
+	p := f.Analysis.Moisture
+	return p == 0 || p > 0 && p < 100 && (p >= 1 || f.Form == FatOrOil)
+}
 
 // checkFigure adds what is wrong with a figure and its half-step. The names are
 // the paths of their JSON members.

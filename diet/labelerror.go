@@ -55,13 +55,15 @@ func (e *LabelError) Error() string {
 		b.WriteString(` of "` + e.Food + `"`)
 	}
 	b.WriteString(": ")
-	if e.Gap > warnGap {
+	apart := e.Gap > warnGap
+	if apart {
 		e.writeGap(&b)
-		if e.Limit != 0 {
+	}
+	// Where the figures disagree, one that is too small says nothing more.
+	if e.Limit != 0 && !(apart && e.energy() < e.Limit) {
+		if apart {
 			b.WriteString("; ")
 		}
-	}
-	if e.Limit != 0 {
 		e.writeLimit(&b)
 	}
 	e.writeSlip(&b)

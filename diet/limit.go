@@ -8,13 +8,14 @@ import "example.org/bowlgram/units"
 const (
 	mostPossible units.EnergyDensity = 9400 // above: refused
 	mostUsual    units.EnergyDensity = 6500 // above: a warning, but for a fat or oil
-	leastUsual   units.EnergyDensity = 1000 // below: refused, grams would be tenfold
+	leastUsual   units.EnergyDensity = 2500 // below: a warning, but for a liquid
+	leastDry     units.EnergyDensity = 1000 // below: refused, grams would be tenfold
 )
 
 // Bounds on the energy of a food as fed whose moisture is not known, in
 // kcal/kg; ours.
 const (
-	leastAsFed units.EnergyDensity = 500 // below: a warning, but for a liquid
+	leastAsFed units.EnergyDensity = 500 // below: refused, but for a liquid, and a warning for what complements a diet
 	leastKnown units.EnergyDensity = 10  // below: refused, kcal/g taken for kcal/kg
 )
 
@@ -30,7 +31,7 @@ const wetDryMatter = 0.4
 // mostDoubtless returns the energy as fed above which f is warned about.
 func (f *Food) mostDoubtless() units.EnergyDensity {
 	dm := f.dryMatter()
-	if f.Form == Wet && f.Analysis.Moisture == 0 {
+	if (f.Form == Wet || f.Form == 0 && f.Label.Serving.isCan()) && f.Analysis.Moisture == 0 {
 		dm = wetDryMatter
 	}
 	return mostUsual * units.EnergyDensity(dm)
@@ -42,9 +43,12 @@ func (f *Food) limit(e units.EnergyDensity) units.EnergyDensity {
 	if most := mostPossible * dm; !(e <= most) { // an infinite e breaks it too
 		return most
 	}
-	least := leastUsual * dm
+	least := leastDry * dm
 	if f.Analysis.Moisture == 0 {
-		least = leastKnown
+		least = leastAsFed
+		if f.Form == Liquid || f.Role == Complementary {
+			least = leastKnown
+		}
 	}
 	if e < least {
 		return least

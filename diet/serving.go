@@ -42,6 +42,17 @@ func (s *Serving) measure() string {
 
 func (s *Serving) isCup() bool { return strings.Contains(strings.ToLower(s.Name), "cup") }
 
+// isCan reports whether the serving is what wet food comes in.
+func (s Serving) isCan() bool {
+	name := strings.ToLower(s.Name)
+	for _, c := range [...]string{"can", "tin", "pouch", "tray"} {
+		if strings.HasPrefix(name, c) {
+			return true
+		}
+	}
+	return false
+}
+
 // isEightOunces reports whether the cup was given the mass of eight ounces
 // (226.8 g), or its 240 mL as grams.
 func (s *Serving) isEightOunces() bool {

@@ -87,7 +87,7 @@ func (f *Food) slips() (likeliest, or Slip) {
 // no third figure to be held against.
 func (f *Food) slipsBeyond(d Density) (likeliest, or Slip) {
 	dm := units.EnergyDensity(f.dryMatter())
-	usual := func(e units.EnergyDensity) bool { return e >= leastUsual*dm && e <= mostUsual*dm }
+	usual := func(e units.EnergyDensity) bool { return e >= leastDry*dm && e <= mostUsual*dm }
 	var candidates []correction
 	switch e := d.Energy; {
 	case d.Origin == Derived:
