@@ -221,7 +221,11 @@ func (s Adult) explain(e Estimate, w *working) {
 		}
 		base := s.base(e.Method, c, e.Weight)
 		w.line("formula", value+" × kg"+x+" ("+c.label+")")
-		w.line("", "= "+value+" × "+kg+x+" = "+value+" × "+round(float64(base), 3)+" = "+kcal1(e.Daily))
+		step := "= " + value + " × " + kg + x
+		if x != "" {
+			step += " = " + value + " × " + round(float64(base), 3)
+		}
+		w.line("", step+" = "+kcal1(e.Daily))
 		w.source(c.source)
 	}
 	switch {
@@ -239,7 +243,13 @@ func (s Adult) cautions(e Estimate) []advice.Caution {
 			Level: advice.Warn, Text: e.Animal.Age.String() + " old: while it grows, maintenance is too little", Source: ours,
 		})
 	}
-	if s.Status == Unknown && e.Animal.Species != Ferret {
+	switch {
+	case s.Status != Unknown || e.Animal.Species == Ferret:
+	case e.Method == NRC2006:
+		c = append(c, advice.Caution{
+			Level: advice.Warn, Text: "neuter status unknown: NRC 2006 does not ask for it, and a neutered animal may need less", Source: ours,
+		})
+	default:
 		c = append(c, advice.Caution{
 			Level: advice.Warn, Text: "neuter status unknown: the lower figure was used", Source: ours,
 		})

@@ -106,8 +106,14 @@ func (a Animal) cautions() []advice.Caution {
 		add(advice.Refer, "very thin ("+a.Condition.String()+"): small meals, no free feeding, watch for weakness, dullness or seizures for the first 10 days; stop and call at once", sourceStarved)
 	case nine <= warnThin:
 		add(advice.Warn, "thin ("+a.Condition.String()+"): find the cause of the loss before feeding for gain", ours)
+	case nine == warnFat-1:
+		add(advice.Note, "above ideal ("+a.Condition.String()+"): the amount doesn't allow for it; watch the weight", ours)
 	case nine >= warnFat:
 		add(advice.Warn, "overweight ("+a.Condition.String()+"): score again and plan a weight loss on the ideal weight", ours)
+	}
+	if nine, ok := a.Condition.Nine(); ok && nine < warnFat-1 && 0 < a.Ideal && a.Ideal < a.Weight {
+		add(advice.Warn, "the ideal weight, "+readable(a.Ideal)+", is below the current "+readable(a.Weight)+", but "+
+			a.Condition.String()+" is not overweight: check both", ours)
 	}
 	if a.Species == Ferret && !a.Condition.IsZero() {
 		add(advice.Note, "condition scales are made for dogs and cats, and weight swings with the season in ferrets", ours)
@@ -152,14 +158,14 @@ func (a Animal) given() string {
 		age = a.Age.String() + " old"
 	}
 	if a.Ideal > 0 {
-		ideal = "ideal weight " + massText(a.Ideal)
+		ideal = "ideal weight " + readable(a.Ideal)
 	}
 	if a.DaysUnfed > 0 {
 		unfed = dayCount(Age(a.DaysUnfed)) + " unfed"
 	}
 	weight := "weight not given"
 	if a.Weight > 0 {
-		weight = massText(a.Weight)
+		weight = readable(a.Weight)
 	}
 	condition := "condition not scored"
 	if !a.Condition.IsZero() {

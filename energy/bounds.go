@@ -29,12 +29,13 @@ var adults = [...]bounds{
 	Other:  {5 * units.Gram, 200 * units.Kilogram},
 }
 
-// unusual is the weight from which an adult is worth a second look at the unit.
-var unusual = [...]units.Mass{
-	Dog:    80 * units.Kilogram,
-	Cat:    8 * units.Kilogram,
-	Ferret: 2500 * units.Gram,
-	Other:  math.MaxFloat64,
+// usualAdults are the weights outside which an adult is worth a second look at
+// the unit: ours.
+var usualAdults = [...]bounds{
+	Dog:    {1500 * units.Gram, 80 * units.Kilogram},
+	Cat:    {2300 * units.Gram, 8 * units.Kilogram},
+	Ferret: {500 * units.Gram, 2 * units.Kilogram},
+	Other:  {0, math.MaxFloat64},
 }
 
 var young = [...]string{Dog: "puppy", Cat: "kitten", Ferret: "kit", Other: "young animal"}

@@ -75,7 +75,7 @@ func TestAnimalIsCautioned(t *testing.T) {
 }
 
 func TestMiddleScoreIsNotCautioned(t *testing.T) {
-	for _, c := range []energy.Condition{energy.BCS9(4), energy.BCS9(5), energy.BCS9(6), energy.BCS5(3)} {
+	for _, c := range []energy.Condition{energy.BCS9(4), energy.BCS9(5), energy.BCS5(3)} {
 		a := energy.Animal{Species: energy.Dog, Weight: 20 * kg, Condition: c}
 		got := estimate(t, energy.Adult{Animal: a, Status: energy.Intact}).Cautions()
 		if len(got) != 1 || !strings.HasPrefix(got[0].Text, "a starting estimate") {
@@ -129,17 +129,43 @@ func TestLinearFormIsCautionedAboveThirtyKilograms(t *testing.T) {
 
 func TestUnusualWeightIsCautioned(t *testing.T) {
 	for _, tt := range []struct {
-		species energy.Species
-		from    units.Mass
-		text    string // the pounds are 0.45359237 kg each
+		species   energy.Species
+		low, high units.Mass // the ends of what is usual
+		weight    units.Mass
+		text      string // a pound is 0.45359237 kg
 	}{
-		{energy.Dog, 80 * kg, "80 kg is unusual for a dog: if it was pounds, the weight is 36.29 kg"},
-		{energy.Cat, 8 * kg, "8 kg is unusual for a cat: if it was pounds, the weight is 3.63 kg"},
-		{energy.Ferret, 2.5 * kg, "2.5 kg is unusual for a ferret: if it was pounds, the weight is 1.13 kg"},
+		{energy.Dog, 1.5 * kg, 80 * kg, 88 * kg, "88 kg is unusual for an adult dog: if it was pounds, the weight is 39.92 kg"},
+		{energy.Cat, 2.3 * kg, 8 * kg, 10 * kg, "10 kg is unusual for an adult cat: if it was pounds, the weight is 4.54 kg"},
+		{energy.Cat, 2.3 * kg, 8 * kg, 4 * units.Pound, "1.814 kg is unusual for an adult cat: if kilograms were typed as pounds, the weight is 4 kg"},
+		{energy.Ferret, 0.5 * kg, 2 * kg, 2.2 * kg, "2.2 kg is unusual for an adult ferret: if it was pounds, the weight is 1.00 kg"},
 	} {
-		cautioned(t, adultOf(tt.species)(tt.from), advice.Warn, tt.text)
-		silent(t, adultOf(tt.species)(step(tt.from, 0)), "unusual")
+		cautioned(t, adultOf(tt.species)(tt.weight), advice.Warn, tt.text)
+		for _, end := range []units.Mass{tt.low, tt.high} {
+			silent(t, adultOf(tt.species)(end), "unusual")
+		}
+		cautioned(t, adultOf(tt.species)(step(tt.low, 0)), advice.Warn, "unusual")
+		cautioned(t, adultOf(tt.species)(step(tt.high, math.Inf(1))), advice.Warn, "unusual")
 	}
+}
+
+func TestIdealBelowAnAnimalThatIsNotOverweightIsCautioned(t *testing.T) {
+	a := energy.Animal{Species: energy.Dog, Weight: 24.9 * kg, Ideal: 13 * kg, Condition: energy.BCS9(5)}
+	const text = "the ideal weight, 13 kg, is below the current 24.9 kg, but 5/9 is not overweight: check both"
+	cautioned(t, energy.Adult{Animal: a, Status: energy.Neutered}, advice.Warn, text)
+	a.Condition = energy.BCS9(6)
+	silent(t, energy.Adult{Animal: a, Status: energy.Neutered}, "check both")
+	cautioned(t, energy.Adult{Animal: a, Status: energy.Neutered}, advice.Note, "above ideal (6/9)")
+}
+
+func TestChangedEstimateIsReferred(t *testing.T) {
+	e := estimate(t, energy.Prescribed{Animal: animal(energy.Cat, 4*kg), Daily: 20000, By: "Dr A. Example"})
+	e.Animal.Condition = energy.BCS9(5)
+	for _, c := range e.Cautions() {
+		if c.Level == advice.Refer {
+			return
+		}
+	}
+	t.Errorf("no refer-level caution: %v", e.Cautions())
 }
 
 func TestCautionsAreSortedGravestFirst(t *testing.T) {

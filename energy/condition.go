@@ -10,6 +10,11 @@ import (
 // Condition is a body condition score on the scale of nine or of five. The
 // zero value is not scored. It is comparable with ==; scores of the two scales
 // are never equal.
+//
+// A condition decides cautions and gates, not the amount of Resting or Adult
+// (but for the cat curves of NRC 2006): up to 2/9 or 1/5 no amount is computed,
+// at 3/9 and from 7/9 there is a warning. What changes the amount of an
+// overweight animal is a recorded ideal weight.
 type Condition struct {
 	scale int32 // 9, 5, or 0 for not scored
 	score int32
@@ -26,7 +31,7 @@ func BCS5(score int) Condition { return Condition{5, clamp(score)} }
 // clamp keeps a score that is out of range out of range, and in an int32.
 func clamp(score int) int32 { return int32(max(-99, min(score, 99))) }
 
-const conditionForms = `a score of nine or of five, as in "5/9" or "3/5"`
+const conditionForms = `the score with its scale, as in "5/9" or "3/5"`
 
 // ParseCondition reads "5/9" or "3/5". A score without its scale is refused:
 // 5 is ideal on one and obese on the other.

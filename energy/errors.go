@@ -7,9 +7,12 @@ import (
 	"example.org/bowlgram/units"
 )
 
-// ErrVeterinarian is matched, with errors.Is, by every refusal that only a
-// veterinarian's own figure can lift. The error itself is a
-// *VeterinarianError that names the figure.
+// ErrVeterinarian is matched, with errors.Is, by every refusal made for the
+// animal's safety, which only a veterinarian's own figure can lift. The error
+// itself is a *VeterinarianError that names the figure. An animal that no
+// equation here is made for (another species; growing, pregnant, lactating) is
+// a *units.FieldError and doesn't match. A list of faults matches if one of
+// them does, so look for ErrVeterinarian first.
 var ErrVeterinarian = errors.New("energy: a veterinarian's figure is needed")
 
 // VeterinarianError refuses to compute an amount for an animal that could be

@@ -53,11 +53,20 @@ type explainer interface {
 }
 
 // Cautions returns what the figure must be shown with, the gravest first: a
-// refer-level caution comes before the grams.
+// refer-level caution comes before the grams. The zero Estimate has none.
 func (e Estimate) Cautions() []advice.Caution {
+	if e == (Estimate{}) {
+		return nil
+	}
 	c := e.Animal.cautions()
-	if s, ok := e.Stage.(explainer); ok && s.fits(e) {
-		c = append(c, s.cautions(e)...)
+	if s, ok := e.Stage.(explainer); ok {
+		if s.fits(e) {
+			c = append(c, s.cautions(e)...)
+		} else {
+			c = append(c, advice.Caution{
+				Level: advice.Refer, Text: "the figures of this estimate are not those its stage gives: estimate again", Source: ours,
+			})
+		}
 	}
 	advice.Sort(c)
 	return c

@@ -25,13 +25,22 @@ func (w *working) source(s advice.Source) { w.line("source", s.String()) }
 
 // Explain returns the working line by line, each ended by a newline: what was
 // given, the formula with the numbers put in, the result, the source, what is
-// uncertain and what to be careful of. Figures in it are rounded for reading;
-// the computation is not.
+// uncertain and what to be careful of; a refer-level caution comes first.
+// Figures in it are rounded for reading; the computation is not. The zero
+// Estimate has no working, "".
 func (e Estimate) Explain() string {
+	if e == (Estimate{}) {
+		return ""
+	}
 	var w working
+	cautions := e.Cautions()
+	for len(cautions) > 0 && cautions[0].Level == advice.Refer {
+		w.line("caution", cautions[0].String())
+		cautions = cautions[1:]
+	}
 	w.line("given", e.Animal.given())
 	if e.Weight > 0 {
-		text := massText(e.Weight) + ", the " + e.Basis.String() + " weight"
+		text := readable(e.Weight) + ", the " + e.Basis.String() + " weight"
 		if e.Basis == Ideal {
 			text += ", since the animal is heavier than that"
 		}
@@ -51,7 +60,7 @@ func (e Estimate) Explain() string {
 	if e.Reweigh > 0 {
 		w.line("next", "weigh again in "+dayCount(e.Reweigh))
 	}
-	for _, c := range e.Cautions() {
+	for _, c := range cautions {
 		w.line("caution", c.String())
 	}
 	return w.b.String()

@@ -69,7 +69,7 @@ func TestWorkingOfAFerret(t *testing.T) {
 		"given     ferret, 1.2 kg, condition not scored\n"+
 		"weight    1.2 kg, the current weight\n"+
 		"formula   250 × kg (adult ferret, the middle of 200 to 300)\n"+
-		"          = 250 × 1.2 = 250 × 1.200 = 300.0 kcal\n"+
+		"          = 250 × 1.2 = 300.0 kcal\n"+
 		"source    "+handbook+", Table 70-1 after McLain 1988 (as quoted elsewhere)\n"+
 		"spread    the published range, 200 to 300\n"+
 		"result    300 kcal/day\n"+
@@ -105,6 +105,7 @@ func TestWorkingOfTheLinearFormShowsThePowerForm(t *testing.T) {
 		"uncertain animals like this one need 385 kcal to 715 kcal a day: a starting estimate, the animal's weight decides\n"+
 		"next      weigh again in 14 days\n"+
 		"caution   warn: nothing eaten for a day: call the veterinarian [ours, not published]\n"+
+		"caution   note: above ideal (6/9): the amount doesn't allow for it; watch the weight [ours, not published]\n"+
 		"caution   note: resting energy is not a day's ration for a healthy animal [ours, not published]\n")
 }
 
@@ -116,10 +117,17 @@ func TestOnlyTheDefaultMethodOfANeuteredDogHasASecondFigure(t *testing.T) {
 	}
 }
 
-func TestZeroEstimateExplainsWithoutPanic(t *testing.T) {
+func TestZeroEstimateSaysNothing(t *testing.T) {
 	var e energy.Estimate
-	want := "given     species not given, weight not given, condition not scored\nresult    0 kcal/day\n" + unscored
-	if diff := cmp.Diff(want, e.Explain()); diff != "" {
-		t.Errorf("working (-want +got):\n%s", diff)
+	if text, c := e.Explain(), e.Cautions(); text != "" || c != nil {
+		t.Errorf("working %q, cautions %v, want none", text, c)
+	}
+}
+
+func TestReferComesBeforeTheFigure(t *testing.T) {
+	cat := energy.Animal{Species: energy.Cat, Weight: 4 * kg, Condition: energy.BCS9(5), DaysUnfed: 1}
+	text := estimate(t, energy.Adult{Animal: cat, Status: energy.Neutered}).Explain()
+	if !strings.HasPrefix(text, "caution   refer: a cat that has eaten nothing for a day") {
+		t.Errorf("the refer-level caution isn't first in\n%s", text)
 	}
 }

@@ -47,3 +47,12 @@ func dayCount(a Age) string {
 	}
 	return strconv.Itoa(int(a)) + " days"
 }
+
+// readable writes a mass as a person would: kilograms to three decimals, grams
+// to one.
+func readable(m units.Mass) string {
+	if m >= units.Kilogram {
+		return short(m.Kilograms()) + " kg"
+	}
+	return short(math.Round(m.Grams()*10)/10) + " g"
+}

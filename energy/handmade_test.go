@@ -13,7 +13,6 @@ import (
 // working and its cautions never panics.
 func TestHandmadeEstimatesNeverPanic(t *testing.T) {
 	for _, e := range []energy.Estimate{
-		{},
 		{Animal: energy.Animal{Species: 200, Weight: 4000}},
 		{Stage: energy.Adult{Status: 9}, Method: energy.FactorOnRER},
 		{Stage: energy.Adult{}, Animal: energy.Animal{Species: 99}, Method: 77},

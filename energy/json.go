@@ -1,13 +1,12 @@
 package energy
 
 import (
-	"bytes"
 	"encoding/json"
 	"errors"
 	"fmt"
-	"io"
 	"math"
 
+	"example.org/bowlgram/internal/strictjson"
 	"example.org/bowlgram/units"
 )
 
@@ -59,7 +58,7 @@ func (s Stored) MarshalJSON() ([]byte, error) {
 
 // UnmarshalJSON reads a stage by its name.
 func (s *Stored) UnmarshalJSON(data []byte) error {
-	if string(bytes.TrimSpace(data)) == "null" {
+	if strictjson.IsNull(data) {
 		return nil
 	}
 	var head struct {
@@ -90,7 +89,7 @@ func (s *Stored) UnmarshalJSON(data []byte) error {
 func decodeStage[S Stage](data []byte) (Stage, error) {
 	// The members of the stage are those of S, and "stage" itself.
 	var members map[string]json.RawMessage
-	if err := json.Unmarshal(data, &members); err != nil {
+	if err := strict(data, &members); err != nil {
 		return nil, err
 	}
 	delete(members, "stage")
@@ -105,17 +104,56 @@ func decodeStage[S Stage](data []byte) (Stage, error) {
 	return stage, nil
 }
 
-// strict decodes one JSON value and refuses unknown members.
+// strict decodes one JSON value; see package strictjson.
 func strict(data []byte, v any) error {
-	d := json.NewDecoder(bytes.NewReader(data))
-	d.DisallowUnknownFields()
-	if err := d.Decode(v); err != nil {
+	err := strictjson.Decode(data, v)
+	var field *units.FieldError
+	if err == nil || errors.As(err, &field) {
 		return err
 	}
-	if _, err := d.Token(); !errors.Is(err, io.EOF) {
-		return errors.New("energy: more than one JSON value")
+	return fmt.Errorf("energy: %w", err)
+}
+
+// record decodes data strictly into a fresh value and hands it to set. A JSON
+// null and an error leave everything as it was.
+func record[P any](data []byte, set func(P)) error {
+	if strictjson.IsNull(data) {
+		return nil
 	}
+	var p P
+	if err := strict(data, &p); err != nil {
+		return err
+	}
+	set(p)
 	return nil
+}
+
+// UnmarshalJSON reads an animal. A member of unknown name, or one that stands
+// twice, is an error: it could hide a gate. A JSON null leaves a as it was.
+func (a *Animal) UnmarshalJSON(data []byte) error {
+	type plain Animal
+	return record(data, func(p plain) { *a = Animal(p) })
+}
+
+// UnmarshalJSON reads a stage without its name; see Stored, and Animal for
+// what is refused.
+func (r *Resting) UnmarshalJSON(data []byte) error {
+	type plain Resting
+	return record(data, func(p plain) { *r = Resting(p) })
+}
+
+// UnmarshalJSON reads a stage without its name; see Stored, and Animal for
+// what is refused.
+func (s *Adult) UnmarshalJSON(data []byte) error {
+	type plain Adult
+	return record(data, func(p plain) { *s = Adult(p) })
+}
+
+// UnmarshalJSON reads a stage without its name; see Stored, and Animal for
+// what is refused.
+func (p *Prescribed) UnmarshalJSON(data []byte) error {
+	type plain Prescribed
+	return record(data, func(v plain) { *p = Prescribed(v) })
 }
 
 // estimateJSON is the written form of an Estimate. The animal is the stage's.
@@ -130,17 +168,22 @@ type estimateJSON struct {
 	Reweigh Age          `json:"reweigh"`
 }
 
-// MarshalJSON writes the estimate, its figures bit for bit. An estimate of a
-// stage from another package is an error.
+// MarshalJSON writes the estimate, its figures bit for bit, and the zero
+// Estimate as null. An estimate of a stage from another package is an error.
 func (e Estimate) MarshalJSON() ([]byte, error) {
+	if e == (Estimate{}) {
+		return []byte("null"), nil
+	}
 	return json.Marshal(estimateJSON{Stored{e.Stage}, e.Weight, e.Basis, e.Method, e.Daily, e.Low, e.High, e.Reweigh})
 }
 
-// UnmarshalJSON reads what MarshalJSON wrote. Nothing is computed again: a
-// stored estimate keeps the figures of the day it was made. Figures that no
-// estimate has are refused; a JSON null leaves the value as it was.
+// UnmarshalJSON reads what MarshalJSON wrote. The stage is estimated again, and
+// a record whose figures don't follow from it is refused, so that no working
+// is shown that isn't true; a record of an animal that is gated is refused
+// likewise. The figures are kept bit for bit. A JSON null leaves the value as
+// it was.
 func (e *Estimate) UnmarshalJSON(data []byte) error {
-	if string(bytes.TrimSpace(data)) == "null" {
+	if strictjson.IsNull(data) {
 		return nil
 	}
 	var j estimateJSON
@@ -150,31 +193,29 @@ func (e *Estimate) UnmarshalJSON(data []byte) error {
 	if j.Stage.Stage == nil {
 		return refuse("stage", "", stageNames, "not given")
 	}
-	x := Estimate{j.Stage.Stage, animalOf(j.Stage.Stage), j.Weight, j.Basis, j.Method, j.Daily, j.Low, j.High, j.Reweigh}
-	if s, ok := x.Stage.(explainer); !ok || !s.fits(x) {
-		return refuse("method", j.Method.String(), "a method of the stage that is stored", "")
+	x, err := j.Stage.Stage.Estimate()
+	if err != nil {
+		return err
 	}
-	if !(0 < x.Low && x.Low <= x.Daily && x.Daily <= x.High && !math.IsInf(float64(x.High), 0)) {
-		return refuse("daily", energyText(x.Daily), "0 < low <= daily <= high", "")
+	for _, f := range [...]struct {
+		name        string
+		got, want   float64
+		text, wants string
+	}{
+		{"weight", float64(j.Weight), float64(x.Weight), massText(j.Weight), massText(x.Weight)},
+		{"daily", float64(j.Daily), float64(x.Daily), energyText(j.Daily), energyText(x.Daily)},
+		{"low", float64(j.Low), float64(x.Low), energyText(j.Low), energyText(x.Low)},
+		{"high", float64(j.High), float64(x.High), energyText(j.High), energyText(x.High)},
+		{"basis", float64(j.Basis), float64(x.Basis), j.Basis.String(), x.Basis.String()},
+		{"method", float64(j.Method), float64(x.Method), j.Method.String(), x.Method.String()},
+		{"reweigh", float64(j.Reweigh), float64(x.Reweigh), j.Reweigh.String(), x.Reweigh.String()},
+	} {
+		// The last bits may differ between architectures.
+		if !(math.Abs(f.got-f.want) <= 1e-12*f.want) {
+			return refuse(f.name, f.text, f.wants+", as the stage gives it", "")
+		}
 	}
-	if !(x.Weight >= 0 && x.Weight <= maxStored && x.Reweigh > 0) {
-		return refuse("weight", massText(x.Weight), "a weight and a reweigh interval that are possible", "")
-	}
+	x.Weight, x.Daily, x.Low, x.High = j.Weight, j.Daily, j.Low, j.High
 	*e = x
 	return nil
-}
-
-// maxStored is the heaviest animal of any stage.
-const maxStored = 200 * units.Kilogram
-
-func animalOf(s Stage) Animal {
-	switch s := s.(type) {
-	case Resting:
-		return s.Animal
-	case Adult:
-		return s.Animal
-	case Prescribed:
-		return s.Animal
-	}
-	return Animal{}
 }

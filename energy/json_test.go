@@ -91,7 +91,7 @@ func TestStoredThatIsNoStageIsRefusedAndTheReceiverStays(t *testing.T) {
 		`{"stage":"adult","animal":{"species":"hamster"}}`:       `species "hamster": want dog`,
 		`{"stage":"adult","animal":{"weight":4}}`:                `weight`,
 		`{"stage":"adult","animal":{"weight":"4"}}`:              `units: `,
-		`{"stage":"adult","animal":{"condition":"5"}}`:           `condition "5": want a score`,
+		`{"stage":"adult","animal":{"condition":"5"}}`:           `condition "5": want the score`,
 		`{"stage":"adult","animal":{"circumstances":"sick"}}`:    `circumstances "sick": want growing`,
 		`{"stage":"adult","daily":"250 kcal"}`:                   `unknown field "daily"`,
 		`{"stage":"adult","animal":{"wieght":"4 kg"}}`:           `unknown field "wieght"`,
@@ -157,16 +157,16 @@ func TestNaNIsNotWritten(t *testing.T) {
 
 func TestWrittenEstimateThatNoStageGivesIsRefused(t *testing.T) {
 	good := `{"stage":{"stage":"prescribed","daily":"250 kcal","by":"x"},"method":"prescription",` +
-		`"daily":"250 kcal","low":"200 kcal","high":"300 kcal","reweigh":"1 wk"}`
+		`"daily":"250 kcal","low":"250 kcal","high":"250 kcal","reweigh":"1 wk"}`
 	var e energy.Estimate
 	if err := json.Unmarshal([]byte(good), &e); err != nil {
 		t.Fatal(err)
 	}
 	held := e
 	for _, change := range [][2]string{
-		{`"low":"200 kcal"`, `"low":"251 kcal"`},
-		{`"low":"200 kcal"`, `"low":"0 kcal"`},
-		{`"high":"300 kcal"`, `"high":"249 kcal"`},
+		{`"low":"250 kcal"`, `"low":"251 kcal"`},
+		{`"low":"250 kcal"`, `"low":"0 kcal"`},
+		{`"high":"250 kcal"`, `"high":"249 kcal"`},
 		{`,"daily":"250 kcal","low"`, `,"daily":"-250 kcal","low"`},
 		{`"reweigh":"1 wk"`, `"reweigh":""`},
 		{`"method":"prescription"`, `"method":""`},

@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
@@ -16,8 +17,10 @@ import (
 //
 // With the species and the weight of a dog or a cat, a figure below 0.5 or
 // above 3 times its resting energy (ours) is cautioned with the likely slip:
-// kilojoules, one meal's energy, a tenfold. A ferret's is held against the
-// published 200 to 300 kcal/kg.
+// kilojoules, one meal's energy, a tenfold, a thousands point. A ferret's is
+// held against the published 200 to 300 kcal/kg. A figure far outside all that
+// is a refer-level caution, and so is more than the resting energy for a very
+// thin or long unfed animal.
 type Prescribed struct {
 	Animal Animal       `json:"animal,omitzero"`
 	Daily  units.Energy `json:"daily"` // kcal a day
@@ -30,6 +33,12 @@ const (
 	prescribedHigh = 3   // times the resting energy
 	ferretHigh     = 2   // times the ferret's high end
 	maxDaily       = 50 * units.Megacalorie
+
+	// Beyond so many times those bounds a slip is certain: the highest need in
+	// print, a bitch with eleven puppies, is 7 times the resting energy, and
+	// ladders start at a quarter of it.
+	absurdLow  = 0.2
+	absurdHigh = 10.0 / 3
 )
 
 // prescribedReweigh: an animal on a set figure is weighed every week. Ours.
@@ -52,8 +61,8 @@ func (p Prescribed) Estimate() (Estimate, error) {
 	if !(p.Daily > 0 && p.Daily <= maxDaily) {
 		faults = append(faults, refuse("prescribed energy", energyText(p.Daily), "more than 0 kcal and at most 50000 kcal a day", ""))
 	}
-	if strings.TrimSpace(p.By) == "" {
-		faults = append(faults, refuse("by", p.By, "the name of the veterinarian who set the energy", ""))
+	if strings.TrimSpace(p.By) == "" || strings.ContainsFunc(p.By, unicode.IsControl) {
+		faults = append(faults, refuse("by", p.By, "the name of the veterinarian who set the energy, on one line", ""))
 	}
 	if len(faults) > 0 {
 		return Estimate{}, faults.Err()
@@ -94,17 +103,19 @@ func slips(daily units.Energy, usual units.Range[units.Energy]) string {
 	if daily > usual.High {
 		try(units.Energy(daily.Kilocalories())*units.Kilojoule, "kilojoules? that is ")
 		try(daily/10, "one digit too many? that is ")
+		try(daily/1000, "calories, or three digits too many? that is ")
 	} else {
 		for meals := 2; meals <= 4; meals++ {
 			try(units.Energy(meals)*daily, "one of "+strconv.Itoa(meals)+" meals? the day is ")
 		}
 		try(daily*10, "one digit too few? that is ")
+		try(daily*1000, "a point between thousands, or Mcal? that is ")
 	}
 	return join(s...)
 }
 
 func (p Prescribed) fits(e Estimate) bool {
-	return p.Animal == e.Animal && e.Method == Prescription
+	return p.Animal == e.Animal && p.Daily == e.Daily && e.Method == Prescription
 }
 
 func (p Prescribed) explain(e Estimate, w *working) {
@@ -121,25 +132,37 @@ func (p Prescribed) cautions(e Estimate) []advice.Caution {
 			Level: advice.Note, Text: "nothing to hold the prescribed energy against", Source: ours,
 		}}
 	}
+	var c []advice.Caution
+	nine, scored := e.Animal.Condition.Nine()
+	starved := scored && nine <= gateCondition || e.Animal.DaysUnfed >= gateUnfed
+	if r := rer(e.Animal.Weight); starved && e.Animal.Species != Ferret && e.Daily > r {
+		c = append(c, advice.Caution{
+			Level: advice.Refer, Source: ours,
+			Text: "check the prescribed " + kcal(e.Daily) + ": refeeding starts at a part of the resting energy, " + kcal(r) + ", and ends at it",
+		})
+	}
 	if usual.Contains(e.Daily) {
-		return nil
+		return c
 	}
 	side := ", above "
 	if e.Daily < usual.Low {
 		side = ", below "
 	}
-	c := advice.Caution{
+	off := advice.Caution{
 		Level: advice.Warn, Source: ours,
 		Text: "check the prescribed " + kcal(e.Daily) + side + what + " (" + kcal(usual.Low) + " to " + kcal(usual.High) + ")",
 	}
 	if s := slips(e.Daily, usual); s != "" {
-		c.Text += ": " + s
+		off.Text += ": " + s
+	}
+	if e.Daily < absurdLow*usual.Low || absurdHigh*usual.High < e.Daily {
+		off.Level = advice.Refer
 	}
 	if e.Animal.Species == Ferret && e.Daily < prescribedLow*usual.Low {
-		c.Level = advice.Refer
-		c.Text += "; a ferret fed so little is in danger of low blood sugar"
+		off.Level = advice.Refer
+		off.Text += "; a ferret fed so little is in danger of low blood sugar"
 	}
-	return []advice.Caution{c}
+	return append(c, off)
 }
 
 // energyText is e as text, also where e is no number.

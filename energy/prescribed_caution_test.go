@@ -18,6 +18,8 @@ func TestPrescribedOutsideTheUsualRangeOffersTheSlip(t *testing.T) {
 	dog, ferret := animal(energy.Dog, 16*kg), animal(energy.Ferret, 1*kg)
 	const ends = " 0.5 to 3 times its resting energy (280 kcal to 1680 kcal)"
 	const ferretEnds = " 200 kcal/kg to twice 300 kcal/kg (200 kcal to 600 kcal)"
+	thin := dog
+	thin.Condition = energy.BCS9(1)
 	const danger = "; a ferret fed so little is in danger of low blood sugar"
 	for _, tt := range []struct {
 		name  string
@@ -31,7 +33,7 @@ func TestPrescribedOutsideTheUsualRangeOffersTheSlip(t *testing.T) {
 			"check the prescribed 4184 kcal, above" + ends + ": kilojoules? that is 1000 kcal, one digit too many? that is 418 kcal",
 		},
 		{
-			"tenfold", prescribe(dog, 9000), advice.Warn,
+			"tenfold", prescribe(dog, 9000), advice.Refer,
 			"check the prescribed 9000 kcal, above" + ends + ": one digit too many? that is 900 kcal",
 		},
 		{
@@ -43,8 +45,16 @@ func TestPrescribedOutsideTheUsualRangeOffersTheSlip(t *testing.T) {
 			"check the prescribed 250 kcal, below" + ends + ": one of 2 meals? the day is 500 kcal, one of 3 meals? the day is 750 kcal, one of 4 meals? the day is 1000 kcal",
 		},
 		{
-			"no likely slip", prescribe(dog, 20), advice.Warn,
+			"no likely slip", prescribe(dog, 20), advice.Refer,
 			"check the prescribed 20 kcal, below" + ends,
+		},
+		{
+			"a point between thousands", prescribe(dog, 1.25), advice.Refer,
+			"check the prescribed 1 kcal, below" + ends + ": a point between thousands, or Mcal? that is 1250 kcal",
+		},
+		{
+			"a thin dog above its resting energy", prescribe(thin, 561), advice.Refer,
+			"check the prescribed 561 kcal: refeeding starts at a part of the resting energy, 560 kcal, and ends at it",
 		},
 		{
 			"ferret below its range", prescribe(ferret, 150), advice.Warn,
@@ -55,7 +65,7 @@ func TestPrescribedOutsideTheUsualRangeOffersTheSlip(t *testing.T) {
 			"check the prescribed 45 kcal, below" + ferretEnds + ": one digit too few? that is 450 kcal" + danger,
 		},
 		{
-			"ferret above its range", prescribe(ferret, 2092), advice.Warn,
+			"ferret above its range", prescribe(ferret, 2092), advice.Refer,
 			"check the prescribed 2092 kcal, above" + ferretEnds + ": kilojoules? that is 500 kcal, one digit too many? that is 209 kcal",
 		},
 	} {

@@ -19,7 +19,7 @@ func with(change func(*energy.Adult)) energy.Stage {
 const (
 	wantCat    = "1.5 kg to 20 kg for an adult cat"
 	wantStatus = "neutered, intact, inactive, senior or unknown"
-	wantScore  = `a score of nine or of five, as in "5/9" or "3/5"`
+	wantScore  = `the score with its scale, as in "5/9" or "3/5"`
 )
 
 // weights that no adult cat has.
@@ -164,7 +164,7 @@ func TestPrescribedNeedsAFigureAndAName(t *testing.T) {
 	} {
 		refused(t, energy.Prescribed{Daily: tt.daily, By: "Dr A. Example"}, "prescribed energy", tt.want)
 	}
-	const wantBy = `want the name of the veterinarian who set the energy`
+	const wantBy = `want the name of the veterinarian who set the energy, on one line`
 	refused(t, energy.Prescribed{Daily: 250}, "by", `energy: by "": `+wantBy)
 	refused(t, energy.Prescribed{Daily: 250, By: " \t"}, "by", `energy: by " \t": `+wantBy)
 }

@@ -110,12 +110,15 @@ func startingEstimate() advice.Caution {
 
 // weightWatch cautions at weights that are rarer than a slip of the unit.
 func weightWatch(a Animal) []advice.Caution {
-	if a.Weight < unusual[a.Species] {
+	usual := usualAdults[a.Species]
+	if usual.contains(a.Weight) {
 		return nil
 	}
-	return []advice.Caution{{
-		Level: advice.Warn, Source: ours,
-		Text: massText(a.Weight) + " is unusual for a " + a.Species.String() + ": if it was pounds, the weight is " +
-			round((units.Mass(a.Weight.Kilograms())*units.Pound).Kilograms(), 2) + " kg",
-	}}
+	text := readable(a.Weight) + " is unusual for an adult " + a.Species.String() + ": if "
+	if a.Weight > usual.high {
+		text += "it was pounds, the weight is " + round((units.Mass(a.Weight.Kilograms())*units.Pound).Kilograms(), 2) + " kg"
+	} else {
+		text += "kilograms were typed as pounds, the weight is " + short(a.Weight.Pounds()) + " kg"
+	}
+	return []advice.Caution{{Level: advice.Warn, Source: ours, Text: text}}
 }

@@ -142,7 +142,7 @@ func TestTextThatIsNoNameIsRefused(t *testing.T) {
 
 func TestScoreThatIsNoScoreIsRefused(t *testing.T) {
 	for _, in := range []string{"5", "0/9", "10/9", "6/5", "0/5", "5/10", "5/", "/9", "-5/9", "5/9/9", "4.5/9", "five/9", " "} {
-		unread(t, energy.BCS9(4), in, `energy: condition "`+in+`": want a score of nine or of five, as in "5/9" or "3/5"`)
+		unread(t, energy.BCS9(4), in, `energy: condition "`+in+`": want the score with its scale, as in "5/9" or "3/5"`)
 	}
 }
 
