@@ -1,6 +1,7 @@
 package portion
 
 import (
+	"math"
 	"strconv"
 
 	"example.org/bowlgram/energy/advice"
@@ -19,6 +20,50 @@ var sourceMinimum = advice.Source{
 	Work: "OIML R 76-1, Non-automatic weighing instruments", Where: "minimum capacity 20 e, as a guide for a kitchen scale", Seen: advice.Memory,
 }
 
+// A day that is off by more than these is said: ours. From the second on, the
+// scale must not be used for it.
+const (
+	warnDay  = 0.025
+	referDay = 0.10
+)
+
+// scaleCautions says what the scale does to the day and to so many meals.
+func (w Weighed) scaleCautions(meals int) []advice.Caution {
+	var c []advice.Caution
+	for i := range w.ration.n {
+		exact, weighed := w.ration.parts[i].mass, w.scale.mass(w.counts[i])
+		if off := w.off(i); math.Abs(off) > warnDay {
+			level := advice.Warn
+			if math.Abs(off) > referDay {
+				level = advice.Refer
+			}
+			c = append(c, advice.Caution{
+				Level: level, Source: advice.Source{Seen: advice.Ours},
+				Text: "the " + w.scale.step.String() + " scale makes " + weighed.String() + " of " + w.ration.menu[i].Food.Name +
+					" out of " + trimmed(exact) + " a day, " + signed(100*off) + " %: " + finer(exact, w.scale.step),
+			})
+		}
+		if s, ok := w.scaleCaution(i, meals); ok {
+			c = append(c, s)
+		}
+	}
+	return c
+}
+
+// off returns the error of the weighed day, as a fraction of the exact one.
+func (w Weighed) off(i int) float64 {
+	return float64(w.scale.mass(w.counts[i])/w.ration.parts[i].mass) - 1
+}
+
+// signed writes x to one decimal with its sign.
+func signed(x float64) string {
+	s := strconv.FormatFloat(x, 'f', 1, 64)
+	if x > 0 {
+		s = "+" + s
+	}
+	return s
+}
+
 // scaleCaution says where the scale is too coarse for a meal of the i-th food,
 // by how much and what helps.
 func (w Weighed) scaleCaution(i, meals int) (advice.Caution, bool) {
@@ -34,7 +79,7 @@ func (w Weighed) scaleCaution(i, meals int) (advice.Caution, bool) {
 		c.Level = advice.Warn
 	}
 	remedy := finer(w.scale.mass(least), w.scale.step)
-	if meals > 1 {
+	if meals > 1 && math.Abs(w.off(i)) <= warnDay {
 		remedy += ", or weigh the day's " + w.scale.mass(day).String() + " once and divide it"
 	}
 	if least == 0 {

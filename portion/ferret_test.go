@@ -30,12 +30,12 @@ func TestFerretInSixMealsOnThreeScales(t *testing.T) {
 		step    units.Mass
 		day     string
 		meals   string
-		caution string // the part about the scale; "" for none
+		caution string // about the meals; "" for none
 		level   advice.Level
 	}{
 		{0.1 * units.Gram, "72.3 g", "12.1 g,12.1 g,12.1 g,12 g,12 g,12 g", "", 0},
 		{units.Gram, "72 g", "12 g,12 g,12 g,12 g,12 g,12 g", "a 1 g scale is coarse for 12 g of Tarnwick Kitten Dry: half a step is 4.2 % of it: use a 0.1 g scale, or weigh the day's 72 g once and divide it", advice.Note},
-		{5 * units.Gram, "70 g", "15 g,15 g,10 g,10 g,10 g,10 g", "a 5 g scale is coarse for 10 g of Tarnwick Kitten Dry: half a step is 25.0 % of it: use a 0.1 g scale, or weigh the day's 70 g once and divide it", advice.Warn},
+		{5 * units.Gram, "70 g", "15 g,15 g,10 g,10 g,10 g,10 g", "a 5 g scale is coarse for 10 g of Tarnwick Kitten Dry: half a step is 25.0 % of it: use a 0.1 g scale", advice.Warn},
 	} {
 		w, err := ration.On(test.step)
 		if err != nil {
@@ -57,12 +57,46 @@ func TestFerretInSixMealsOnThreeScales(t *testing.T) {
 		}
 		found := advice.Caution{}
 		for _, c := range w.Cautions(6) {
-			if strings.Contains(c.Text, "scale") {
+			if strings.Contains(c.Text, "coarse") {
 				found = c
 			}
 		}
 		if found.Text != test.caution || found.Level != test.level {
 			t.Errorf("%v scale: caution %v %q, want %v %q", test.step, found.Level, found.Text, test.level, test.caution)
+		}
+	}
+}
+
+// 72.29 g on a 5 g scale are 70 g, 3.2 % less; 65.15 g on a 100 g scale would
+// be 100 g, 53.5 % more.
+func TestDayThatTheScaleChangesIsSaid(t *testing.T) {
+	food := diet.Food{Name: "Tarnwick House Cat Dry", Label: diet.Label{Energy: 3850 * units.KilocaloriePerKilogram}}
+	for _, test := range []struct {
+		daily units.Energy
+		step  units.Mass
+		level advice.Level
+		text  string
+	}{
+		{278.3165, 5, advice.Warn, "the 5 g scale makes 70 g of Tarnwick House Cat Dry out of 72.29 g a day, -3.2 %: use a 1 g scale"},
+		{250.8275, 100, advice.Refer, "the 100 g scale makes 100 g of Tarnwick House Cat Dry out of 65.15 g a day, +53.5 %: use a 1 g scale"},
+		{250.8275, 5, 0, ""}, // 65 g, 0.2 % less
+	} {
+		ration, err := portion.Weigh(prescribed(test.daily), diet.Only(food))
+		if err != nil {
+			t.Fatal(err)
+		}
+		w, err := ration.On(test.step)
+		if err != nil {
+			t.Fatal(err)
+		}
+		found := advice.Caution{}
+		for _, c := range w.Cautions(1) {
+			if strings.Contains(c.Text, "makes") {
+				found = c
+			}
+		}
+		if found.Level != test.level || found.Text != test.text {
+			t.Errorf("%v on %v: %v %q, want %v %q", test.daily, test.step, found.Level, found.Text, test.level, test.text)
 		}
 	}
 }

@@ -1,12 +1,13 @@
 package portion
 
 import (
-	"bytes"
 	"encoding/json"
+	"fmt"
 	"math"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/internal/strictjson"
 	"example.org/bowlgram/units"
 )
 
@@ -35,14 +36,12 @@ func (r Ration) MarshalJSON() ([]byte, error) {
 // grams that were changed by hand would be fed. A JSON null leaves the value
 // as it was.
 func (r *Ration) UnmarshalJSON(data []byte) error {
-	if string(bytes.TrimSpace(data)) == "null" {
+	if strictjson.IsNull(data) {
 		return nil
 	}
 	var j rationJSON
-	d := json.NewDecoder(bytes.NewReader(data))
-	d.DisallowUnknownFields()
-	if err := d.Decode(&j); err != nil {
-		return err
+	if err := strictjson.Decode(data, &j); err != nil {
+		return fmt.Errorf("portion: ration: %w", err)
 	}
 	x, err := Weigh(j.Need, j.Menu)
 	if err != nil {

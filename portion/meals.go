@@ -48,6 +48,9 @@ func (w Weighed) AppendMeals(dst []Meal, n int) ([]Meal, error) {
 			Package: "portion", Field: "meals", Value: strconv.Itoa(n), Accepted: "1 to 24 a day",
 		}
 	}
+	if w.ration.n == 0 {
+		return dst, &units.FieldError{Package: "portion", Field: "ration", Value: "", Accepted: "a ration from Weigh", Hint: "its error was not looked at?"}
+	}
 	for number := range n {
 		for i := range w.ration.n {
 			p := &w.ration.parts[i]

@@ -3,6 +3,7 @@ package portion
 import (
 	"math"
 	"slices"
+	"strconv"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
@@ -33,11 +34,22 @@ type Ration struct {
 	parts [diet.MaxItems]part
 }
 
-// maxMass is more than any animal of the library eats in a day: ours.
-const maxMass = 100 * units.Kilogram
+// The most food in a day, against the body: ours. A kitten takes 22 % of its
+// weight in milk, a queen in lactation 31 % in wet food; an adult on dry food
+// takes 1 to 2 %. Where the weight is not known, maxMass is the limit.
+const (
+	warnShare = 0.15
+	maxShare  = 0.50
+	maxMass   = 20 * units.Kilogram
+)
 
 // Weigh returns the masses of the foods of menu that hold the day's energy of
 // need. The menu is kept, not copied: it must not be changed afterwards.
+//
+// A day of more than half the body weight (20 kg where no weight is given) is
+// refused: the label or the energy is wrong. Whether a food suits the species is
+// a caution, not an error: show Weighed.Cautions, which includes those of the
+// need, or Ration.Cautions.
 func Weigh(need energy.Estimate, menu diet.Menu) (Ration, error) {
 	if !(need.Daily > 0) || math.IsInf(float64(need.Daily), 0) {
 		return Ration{}, &units.FieldError{
@@ -56,10 +68,10 @@ func Weigh(need energy.Estimate, menu diet.Menu) (Ration, error) {
 			return Ration{}, err
 		}
 		m := d.Energy.Mass(need.Daily)
-		if m > maxMass {
+		if most := mostFood(need.Animal.Weight); m > most {
 			return Ration{}, &units.FieldError{
-				Package: "portion", Field: "mass of " + menu[i].Food.Name, Value: m.String(),
-				Accepted: "at most " + maxMass.String() + " a day", Hint: "is the label's energy per 100 g, or per cup?",
+				Package: "portion", Field: "mass of " + menu[i].Food.Name, Value: trimmed(m) + " a day",
+				Accepted: "at most " + trimmed(most) + " (half the body weight, 20 kg at most)", Hint: "is the label's energy per 100 g, or per cup?",
 			}
 		}
 		r.parts[i] = part{density: d, mass: m, energy: need.Daily}
@@ -95,8 +107,27 @@ func (r Ration) Equal(s Ration) bool {
 // is to be said of the animal, of its energy and of each food.
 func (r Ration) Cautions() []advice.Caution {
 	c := append(r.need.Cautions(), r.menu.Cautions(r.need.Animal)...)
+	if w := r.need.Animal.Weight; w > 0 {
+		for i := range r.n {
+			if share := float64(r.parts[i].mass / w); share > warnShare {
+				c = append(c, advice.Caution{
+					Level: advice.Refer, Source: advice.Source{Seen: advice.Ours},
+					Text: trimmed(r.parts[i].mass) + " of " + r.menu[i].Food.Name + " a day is " +
+						strconv.FormatFloat(100*share, 'f', 0, 64) + " % of the body weight: check the label's kcal/kg, the energy and the weight first",
+				})
+			}
+		}
+	}
 	advice.Sort(c)
 	return c
+}
+
+// mostFood is the most food in a day for an animal of weight w.
+func mostFood(w units.Mass) units.Mass {
+	if w > 0 {
+		return min(maxShare*w, maxMass)
+	}
+	return maxMass
 }
 
 // energyText is e as text, also where e is no number.

@@ -15,7 +15,7 @@ func TestRefusedNeedsAndMenus(t *testing.T) {
 	need := prescribed(1000)
 	noDensity := diet.Food{Name: "a bag without a label"}
 	perHundred := kibble
-	perHundred.Label = diet.Label{Energy: 12.5 * units.KilocaloriePerKilogram}
+	perHundred.Label = diet.Label{Energy: 500 * units.KilocaloriePerKilogram}
 	for _, test := range []struct {
 		name string
 		need energy.Estimate
@@ -25,7 +25,7 @@ func TestRefusedNeedsAndMenus(t *testing.T) {
 		{"no energy", energy.Estimate{}, diet.Only(kibble), `portion: need "0 kcal": want an estimate of more than 0 kcal a day`},
 		{"NaN", energy.Estimate{Daily: units.Energy(math.NaN())}, diet.Only(kibble), `portion: need "not a finite number": want an estimate of more than 0 kcal a day`},
 		{"infinite", energy.Estimate{Daily: units.Energy(math.Inf(1))}, diet.Only(kibble), `portion: need "not a finite number": want an estimate of more than 0 kcal a day`},
-		{"tenfold", prescribed(2000), diet.Only(perHundred), `portion: mass of Tarnwick House Dog Dry "160 kg": want at most 100 kg a day (is the label's energy per 100 g, or per cup?)`},
+		{"half the body", prescribed(7000), diet.Only(perHundred), `portion: mass of Tarnwick House Dog Dry "14000.00 g a day": want at most 12450.00 g (half the body weight, 20 kg at most) (is the label's energy per 100 g, or per cup?)`},
 	} {
 		r, err := portion.Weigh(test.need, test.menu)
 		var field *units.FieldError
@@ -41,6 +41,39 @@ func TestRefusedNeedsAndMenus(t *testing.T) {
 			t.Errorf("menu %v: no error", menu)
 		}
 	}
+}
+
+func TestZeroRationHasNoMeals(t *testing.T) {
+	var r portion.Ration
+	var w portion.Weighed
+	if m, err := r.Meals(2, units.Gram); err == nil || m != nil {
+		t.Errorf("zero ration: %v, %v", m, err)
+	}
+	if m, err := w.Meals(2); err == nil || m != nil {
+		t.Errorf("zero weighed: %v, %v", m, err)
+	}
+}
+
+// 3.5 kg at 890 kcal and 1500 kcal/kg is 593 g, 17 % of the body weight.
+func TestMuchFoodForTheBodyIsReferred(t *testing.T) {
+	wet := diet.Food{Name: "a wet food", Label: diet.Label{Energy: 1500 * units.KilocaloriePerKilogram}}
+	need, err := energy.Prescribed{
+		Animal: energy.Animal{Species: energy.Cat, Weight: 3.5 * units.Kilogram, Condition: energy.BCS9(5)}, Daily: 890, By: "a veterinarian",
+	}.Estimate()
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, err := portion.Weigh(need, diet.Only(wet))
+	if err != nil {
+		t.Fatal(err)
+	}
+	const want = "593.33 g of a wet food a day is 17 % of the body weight: check the label's kcal/kg, the energy and the weight first"
+	for _, c := range r.Cautions() {
+		if c.Text == want {
+			return
+		}
+	}
+	t.Errorf("cautions %v, want %q", r.Cautions(), want)
 }
 
 func TestRefusedScales(t *testing.T) {

@@ -75,14 +75,16 @@ func (w Weighed) Energy() units.Energy {
 
 // Household returns about how many of the label's units (cups, cans) the i-th
 // food's day is, to the nearest eighth, with the unit's name, and false where
-// the label names no unit or its mass can't be told. It is for recognising an
+// the label names no unit, its mass can't be told, or the day is less than a
+// sixteenth of it. It is for recognising an
 // amount, never for measuring it: weigh instead.
 func (w Weighed) Household(i int) (about float64, unit string, ok bool) {
 	s := w.ration.parts[:w.ration.n][i].density.Serving
 	if s.Name == "" || !(s.Mass > 0) {
 		return 0, "", false
 	}
-	return math.Round(float64(w.scale.mass(w.counts[i])/s.Mass)*8) / 8, s.Name, true
+	about = math.Round(float64(w.scale.mass(w.counts[i])/s.Mass)*8) / 8
+	return about, s.Name, about > 0
 }
 
 // Cautions returns what the amounts must be shown with, the gravest first: the
@@ -90,11 +92,7 @@ func (w Weighed) Household(i int) (about float64, unit string, ok bool) {
 // meals below 1 the day is taken as one.
 func (w Weighed) Cautions(meals int) []advice.Caution {
 	c := w.ration.Cautions()
-	for i := range w.ration.n {
-		if s, ok := w.scaleCaution(i, max(meals, 1)); ok {
-			c = append(c, s)
-		}
-	}
+	c = append(c, w.scaleCautions(max(meals, 1))...)
 	advice.Sort(c)
 	return c
 }
