@@ -47,20 +47,8 @@ func (r *Ration) UnmarshalJSON(data []byte) error {
 	if err != nil {
 		return err
 	}
-	if len(j.Foods) != x.n {
-		return recordError("foods", "as many as the menu has")
-	}
-	for i, got := range j.Foods {
-		want := x.Portion(i)
-		if got.Food != want.Food {
-			return recordError("food "+got.Food, want.Food)
-		}
-		if !near(float64(got.Mass), float64(want.Mass)) {
-			return recordError("mass of "+got.Food, trimmed(want.Mass)+" for the need and the label")
-		}
-		if !near(float64(got.Energy), float64(want.Energy)) {
-			return recordError("energy of "+got.Food, energyText(want.Energy))
-		}
+	if err := sameFoods(j.Foods, x.Len(), x.Portion); err != nil {
+		return err
 	}
 	*r = x
 	return nil
@@ -71,4 +59,66 @@ func near(a, b float64) bool { return math.Abs(a-b) <= 1e-12*math.Abs(b) }
 
 func recordError(field, accepted string) error {
 	return &units.FieldError{Package: "portion", Field: "ration record", Value: field, Accepted: accepted}
+}
+
+// weighedJSON is the written form of a Weighed.
+type weighedJSON struct {
+	Ration Ration     `json:"ration"`
+	Step   units.Mass `json:"step"`
+	Foods  []Portion  `json:"foods"`
+}
+
+// MarshalJSON writes the exact ration, the step of the scale and the weighed
+// masses. The zero Weighed is written as null.
+func (w Weighed) MarshalJSON() ([]byte, error) {
+	if w.ration.n == 0 {
+		return []byte("null"), nil
+	}
+	j := weighedJSON{Ration: w.ration, Step: w.scale.step}
+	for i := range w.ration.n {
+		j.Foods = append(j.Foods, w.Portion(i))
+	}
+	return json.Marshal(j)
+}
+
+// UnmarshalJSON reads what MarshalJSON wrote. The ration is rounded again, and
+// a record that says other masses is refused. A JSON null leaves the value as
+// it was.
+func (w *Weighed) UnmarshalJSON(data []byte) error {
+	if strictjson.IsNull(data) {
+		return nil
+	}
+	var j weighedJSON
+	if err := strictjson.Decode(data, &j); err != nil {
+		return fmt.Errorf("portion: weighed: %w", err)
+	}
+	x, err := j.Ration.On(j.Step)
+	if err != nil {
+		return err
+	}
+	if err := sameFoods(j.Foods, x.Len(), x.Portion); err != nil {
+		return err
+	}
+	*w = x
+	return nil
+}
+
+// sameFoods compares the foods of a record with those computed again.
+func sameFoods(got []Portion, n int, want func(int) Portion) error {
+	if len(got) != n {
+		return recordError("foods", "as many as the menu has")
+	}
+	for i, g := range got {
+		x := want(i)
+		if g.Food != x.Food {
+			return recordError("food "+g.Food, x.Food)
+		}
+		if !near(float64(g.Mass), float64(x.Mass)) {
+			return recordError("mass of "+g.Food, trimmed(x.Mass)+" for the need and the label")
+		}
+		if !near(float64(g.Energy), float64(x.Energy)) {
+			return recordError("energy of "+g.Food, energyText(x.Energy))
+		}
+	}
+	return nil
 }

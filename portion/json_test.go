@@ -61,6 +61,42 @@ func TestRationJSONRefusesChangedGrams(t *testing.T) {
 	}
 }
 
+func TestWeighedJSON(t *testing.T) {
+	r, err := portion.Weigh(prescribed(891), diet.Only(kibble)) // 250.28 g
+	if err != nil {
+		t.Fatal(err)
+	}
+	w, err := r.On(units.Gram)
+	if err != nil {
+		t.Fatal(err)
+	}
+	b, err := json.Marshal(w)
+	if err != nil {
+		t.Fatal(err)
+	}
+	const tail = `"step":"1 g","foods":[{"food":"Tarnwick House Dog Dry","mass":"250 g","energy":"890 kcal"}]}`
+	if !strings.HasSuffix(string(b), tail) {
+		t.Errorf("JSON %s, want it to end in %s", b, tail)
+	}
+	var back portion.Weighed
+	if err := json.Unmarshal(b, &back); err != nil || !back.Equal(w) {
+		t.Errorf("%s doesn't come back: %v", b, err)
+	}
+	for _, change := range [][2]string{
+		{`"step":"1 g"`, `"step":"100 g"`},
+		{`"step":"1 g"`, `"step":"0 g"`},
+		{`"mass":"250 g","energy":"890`, `"mass":"251 g","energy":"890`},
+	} {
+		before := back
+		if err := json.Unmarshal([]byte(strings.Replace(string(b), change[0], change[1], 1)), &back); err == nil || !back.Equal(before) {
+			t.Errorf("%s: error %v, or the receiver was changed", change[1], err)
+		}
+	}
+	if b, err := json.Marshal(portion.Weighed{}); err != nil || string(b) != "null" {
+		t.Errorf("the zero Weighed = %s, %v", b, err)
+	}
+}
+
 func TestRationJSONNull(t *testing.T) {
 	b, err := json.Marshal(portion.Ration{})
 	if err != nil || string(b) != "null" {
@@ -94,6 +130,28 @@ func FuzzRationJSON(f *testing.F) {
 		}
 		if _, err := r.Meals(3, units.Gram); err != nil && !errors.As(err, new(*portion.ScaleError)) && !errors.As(err, new(*units.FieldError)) {
 			t.Fatal(err)
+		}
+	})
+}
+
+func FuzzWeighedJSON(f *testing.F) {
+	f.Add([]byte(`{"ration":` + rationGolden + `,"step":"1 g","foods":[{"food":"Tarnwick House Dog Dry","mass":"250 g","energy":"890 kcal"}]}`))
+	f.Add([]byte("null"))
+	f.Fuzz(func(t *testing.T, data []byte) {
+		var w portion.Weighed
+		if err := json.Unmarshal(data, &w); err != nil {
+			if w.Len() != 0 {
+				t.Fatalf("a weighed ration came back with %v", err)
+			}
+			return
+		}
+		b, err := json.Marshal(w)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var back portion.Weighed
+		if err := json.Unmarshal(b, &back); err != nil || !back.Equal(w) {
+			t.Fatalf("%s doesn't come back: %v", b, err)
 		}
 	})
 }

@@ -8,7 +8,7 @@ import (
 )
 
 // Weighed is a ration rounded, once, to whole steps of a scale. The zero value
-// is no ration.
+// is no ration. Compare two with Equal.
 type Weighed struct {
 	ration Ration
 	scale  scale
@@ -40,6 +40,11 @@ func (r Ration) On(step units.Mass) (Weighed, error) {
 		}
 	}
 	return w, nil
+}
+
+// Equal reports whether w and x are the same in every figure.
+func (w Weighed) Equal(x Weighed) bool {
+	return w.scale == x.scale && w.counts == x.counts && w.ration.Equal(x.ration)
 }
 
 // Ration returns the exact ration that was rounded.
