@@ -192,8 +192,12 @@ func (a *animals) readStage(o *order, rec *record, p *problems) energy.Stage {
 			p.addError("energy", daily, err)
 			e = units.Kilocalorie
 		}
-		if by != "" && nameFault(by) != "" {
-			p.add("by", by, nameFault(by))
+		switch why := nameFault(by); {
+		case by == "":
+			p.add("by", by, "want the name of who prescribed the energy")
+			by = "?"
+		case why != "":
+			p.add("by", by, why)
 		}
 		return energy.Prescribed{Animal: o.animal, Daily: e, By: by}
 	}

@@ -23,7 +23,7 @@ func benchAnimals() []byte {
 			"dog,%d.%d kg,neutered,,,5/9,,Tarnwick House Dog Dry,2,1 g,",
 			"cat,3.%d%d kg,intact,,,5/9,,Tarnwick House Cat Dry,3,0.1 g,",
 			"dog,1%d.%d kg,,988 kcal/day,Dr Ysolde Crake,8/9,,Ostlehouse Slim Dog Dry,3,,",
-			"dog,4%d.%d lb,senior,,,3/5,0,Tarnwick House Dog Dry,4,5 g,",
+			"dog,4%d.%d lb,senior,,,3/5,0,Tarnwick House Dog Dry,4,2 g,",
 		}[i%4]
 		fmt.Fprintf(&b, "animal %d,run %d,"+row+"\n", i, i/8, 5+i/4%5, i/7%10)
 	}

@@ -257,6 +257,11 @@ func appendRecord(dst []byte, fields ...[]byte) []byte {
 // needsQuotes reports whether a field must be quoted. A leading space is
 // quoted too, since some readers drop it.
 func needsQuotes(f []byte) bool {
+	const short = 32 // below it a loop is quicker than four searches
+	if len(f) >= short {
+		return bytes.IndexByte(f, ',') >= 0 || bytes.IndexByte(f, '"') >= 0 ||
+			bytes.IndexByte(f, '\n') >= 0 || bytes.IndexByte(f, '\r') >= 0 || f[0] == ' '
+	}
 	for _, c := range f {
 		if c == ',' || c == '"' || c == '\n' || c == '\r' {
 			return true

@@ -76,7 +76,10 @@ func TestRecordsKeepCountOfLines(t *testing.T) {
 }
 
 func TestAppendRecordIsReadBack(t *testing.T) {
-	want := []string{"", "plain", "a,b", `say "two"`, "two\nlines", " space", "=1+1", `"`}
+	want := []string{
+		"", "plain", "a,b", `say "two"`, "two\nlines", " space", "=1+1", `"`,
+		strings.Repeat("long ", 10), strings.Repeat("long, ", 10), strings.Repeat("long\n", 10), " " + strings.Repeat("x", 40),
+	}
 	fields := make([][]byte, len(want))
 	for i := range want {
 		fields[i] = []byte(want[i])

@@ -60,7 +60,7 @@ func portionProblem(o *order, err error) string {
 		case errors.As(e, &field) && field.Field == "scale step":
 			p.add("scale", o.scale.String(), reason(e))
 		case errors.As(e, &field):
-			p.add(field.Field, field.Value, reason(e))
+			p.add("food", o.food, field.Field+" "+field.Value+", "+reason(e))
 		default:
 			p.add("food", o.food, e.Error())
 		}

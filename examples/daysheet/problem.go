@@ -76,15 +76,26 @@ func nameFault(name string) string {
 		return "want a name"
 	case len(name) > maxName:
 		return strconv.Itoa(len(name)) + " bytes, want at most " + strconv.Itoa(maxName)
-	case strings.ContainsFunc(name, unicode.IsControl):
+	case hasControl(name):
 		return "want no line breaks or other control characters"
 	}
 	return ""
 }
 
+// hasControl reports whether s holds a control character. Nearly every name is
+// ASCII, where that is quickly seen.
+func hasControl(s string) bool {
+	for i := range len(s) {
+		if c := s[i]; c < ' ' || c >= 0x7f {
+			return strings.ContainsFunc(s[i:], unicode.IsControl)
+		}
+	}
+	return false
+}
+
 // oneLine makes a free text fit one line.
 func oneLine(s string) string {
-	if !strings.ContainsFunc(s, unicode.IsControl) {
+	if !hasControl(s) {
 		return s
 	}
 	return strings.Join(strings.FieldsFunc(s, func(r rune) bool {

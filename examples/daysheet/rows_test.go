@@ -64,10 +64,10 @@ func TestBadRows(t *testing.T) {
 		{"species", "Ash,pen,cow,44 kg,neutered,,,5/9,,kitten,,,", `species "cow": want dog, cat, ferret or other`},
 		{"neither status nor energy", "Ash,run 1,dog,24.9 kg,,,,,,house-dry,,,", `status "": want the status of an adult, as in "neutered", or a prescribed amount in energy`},
 		{"both status and energy", "Ash,run 1,dog,24.9 kg,neutered,1250 kcal,,,,house-dry,,,", `energy "1250 kcal": want status or energy, not both`},
-		{"energy without by", "Ash,run 1,dog,24.9 kg,,1250 kcal,,,,house-dry,,,", `by "": want the name of the veterinarian who set the energy`},
+		{"energy without by", "Ash,run 1,dog,24.9 kg,,1250 kcal,,,,house-dry,,,", `by "": want the name of who prescribed the energy`},
 		{"by without energy", "Ash,run 1,dog,24.9 kg,neutered,,Dr Ysolde Crake,,,house-dry,,,", `by "Dr Ysolde Crake": want it with a prescribed amount in energy only`},
 		{"no energy", "Ash,run 1,dog,24.9 kg,,0 kcal/day,Dr Ysolde Crake,,,house-dry,,,", `energy "0 kcal/day": want more than 0 kcal and at most 50000 kcal a day`},
-		{"condition without scale", "Ash,run 1,dog,24.9 kg,neutered,,,5,,house-dry,,,", `condition "5": want a score of nine or of five, as in "5/9" or "3/5"`},
+		{"condition without scale", "Ash,run 1,dog,24.9 kg,neutered,,,5,,house-dry,,,", `condition "5": want the score with its scale, as in "5/9" or "3/5"`},
 		{"very thin", "Ash,run 1,dog,16.2 kg,intact,,,1/9,,house-dry,,,", `condition "1/9": refer to a veterinarian, very thin: too much food too soon can kill (refeeding), want the veterinarian's kcal a day in energy and the name in by`},
 		{"long unfed", "Ash,run 1,dog,16.2 kg,intact,,,5/9,5,house-dry,,,", `days unfed "5": refer to a veterinarian, long without food: too much food too soon can kill (refeeding), want the veterinarian's kcal a day in energy and the name in by`},
 		{"part of a day unfed", "Ash,run 1,dog,16.2 kg,intact,,,5/9,1.5,house-dry,,,", `days unfed "1.5": want a whole number of days`},
@@ -84,7 +84,7 @@ func TestBadRows(t *testing.T) {
 		{"long name", long + ",run 1,dog,24.9 kg,neutered,,,,,house-dry,,,", `animal "` + strings.Repeat("é", 30) + `…": 66 bytes, want at most 64`},
 		{"duplicate", "Before,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,", `animal "Before": already on line 2, want each animal once`},
 		{"several", "Ash,run 1,dog,24.9,fat,,,5,,tripe,0,,", `weight "24.9": no unit, want kg, g, mg, lb or oz; ` +
-			`condition "5": want a score of nine or of five, as in "5/9" or "3/5"; ` +
+			`condition "5": want the score with its scale, as in "5/9" or "3/5"; ` +
 			`status "fat": want neutered, intact, inactive, senior or unknown; ` +
 			`food "tripe": not in the foods file, want one of ` + foodNames + `; meals "0": want a whole number, 1 to 24`},
 		{"status and weight", "Ash,run 1,dog,4300 kg,fat,,,,,house-dry,,,", `status "fat": want neutered, intact, inactive, senior or unknown; ` +
@@ -177,6 +177,19 @@ func TestGramsStayGrams(t *testing.T) {
 	sheet, _, _ := rows(t, fullHeader+"Oak,run,dog,70 kg,,5000 kcal,Dr Ysolde Crake,5/9,,house-dry,1,,\n")
 	if got, want := sheet[0][4:6], []string{"1404 g", "1404 g"}; !cmp.Equal(got, want) {
 		t.Errorf("got %q, want %q", got, want)
+	}
+}
+
+// 49000 kcal of 300 kcal/kg are 163.33 kg.
+func TestMoreFoodThanAnAnimalEats(t *testing.T) {
+	foods := foodsFile(t, "food,energy,serving,serving energy,serving mass,moisture,for\nbroth,300 kcal/kg,,,,90 %,dog\n")
+	stdout, stderr, status := runs(t, fullHeader+"Oak,run,dog,70 kg,,49000 kcal,Dr Ysolde Crake,5/9,,broth,1,,\n", "-animals", "-", "-foods", foods, "-format", "csv")
+	const want = `daysheet: standard input: line 2: food "broth": mass of broth `
+	if status != exitBadRows || !strings.HasPrefix(stderr, want) || !strings.Contains(stderr, ", want at most ") {
+		t.Errorf("exit status %d, stderr %q, want %d, %s…", status, stderr, exitBadRows, want)
+	}
+	if !strings.Contains(stdout, "\nOak,run,broth,,,,,\"line 2: food ") {
+		t.Errorf("sheet:\n%s", stdout)
 	}
 }
 
