@@ -48,6 +48,7 @@ type order struct {
 	need    energy.Estimate
 	times   int // meals a day
 	scale   units.Mass
+	earlier int    // the line that the animal stood on before; 0: it is new
 	hold    string // why nothing is to be fed; empty: nothing holds it
 	problem string // what is wrong with the row; empty: nothing
 }
@@ -57,6 +58,7 @@ type animals struct {
 	records *records
 	header  header
 	seen    nameSet
+	key     []byte // of a name, used again
 }
 
 func newAnimals(r *records) (*animals, error) {
@@ -82,7 +84,8 @@ func (a *animals) next(o *order, foods *foods) error {
 	}
 	var p problems
 	if rec.fault != "" {
-		p.texts = append(p.texts, rec.fault)
+		o.name, o.place, o.food = oneLine(o.name), oneLine(o.place), oneLine(o.food)
+		p.texts = append(p.texts, rec.fault+", feed nothing by this line: it may hold the animal")
 	} else {
 		a.read(o, &rec, foods, &p)
 	}
@@ -96,10 +99,12 @@ func (a *animals) next(o *order, foods *foods) error {
 func (a *animals) read(o *order, rec *record, foods *foods, p *problems) {
 	cell := func(column int) string { return a.header.cell(rec, column) }
 
+	a.key = appendKey(a.key[:0], o.name)
 	if why := nameFault(o.name); why != "" {
 		p.add("animal", o.name, why)
-	} else if line := a.seen.add(o.name, o.line); line > 0 {
-		p.add("animal", o.name, "already on line "+strconv.Itoa(line)+", want each animal once")
+	} else if line := a.seen.add(a.key, o.line); line > 0 {
+		o.earlier = line
+		p.add("animal", o.name, "already on line "+strconv.Itoa(line)+`, want each animal once (two of one name: "Rex 2")`)
 	} else if line < 0 {
 		p.add("animal", o.name, "more animals than the duplicate check can hold, want a shorter file")
 	}
@@ -180,6 +185,8 @@ func (a *animals) readStage(o *order, rec *record, p *problems) energy.Stage {
 	daily := a.header.cell(rec, colEnergy)
 	by := a.header.cell(rec, colBy)
 	switch {
+	case status == "" && daily == "" && o.animal.Species == energy.Ferret:
+		return energy.Adult{Animal: o.animal} // its figure asks for no status
 	case status == "" && daily == "":
 		p.add("status", status, `want the status of an adult, as in "neutered", or a prescribed amount in energy`)
 		return nil

@@ -103,7 +103,7 @@ func (r *records) severalLines(size int) record {
 		}
 	}
 	size, _ = r.lineEnd(0)
-	rec.fields = nil
+	rec.fields = bareFields(r.buf[r.start : r.start+size])
 	rec.fault = quoteStart(r.buf[r.start:r.start+size]) + ": a quote is opened and not closed on this line"
 	r.take(size)
 	return rec
@@ -124,12 +124,18 @@ func (r *records) parse(text []byte) (fields []string, fault string) {
 		return nil, quoteStart(text) + ": not UTF-8"
 	}
 	if fields = r.split(text); fields == nil {
-		return nil, quoteStart(text) + ": a quote in the wrong place, want quotes around the whole field and each one inside doubled"
+		return bareFields(text), quoteStart(text) + ": a quote in the wrong place, want quotes around the whole field and each one inside doubled"
 	}
 	if r.width > 0 && len(fields) != r.width {
 		return fields, quoteStart(text) + ": " + strconv.Itoa(len(fields)) + " fields, want " + strconv.Itoa(r.width) + " as in the header"
 	}
 	return fields, ""
+}
+
+// bareFields takes a line with broken quotes apart at its commas, so that the
+// row can be told by its name and place at least.
+func bareFields(line []byte) []string {
+	return strings.Split(strings.ToValidUTF8(string(trimLineEnd(line)), "?"), ",")
 }
 
 // split takes one record apart, or returns nil where its quotes are wrong. A

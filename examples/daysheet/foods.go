@@ -75,27 +75,26 @@ func (fs *foods) add(h header, rec *record) string {
 		return p.String(f.line)
 	}
 	if earlier := fs.byID[f.id]; earlier != nil {
-		p.add("food", f.id, "already on line "+strconv.Itoa(earlier.line)+", want each food once")
-		return p.String(f.line)
+		p.add("food", f.id, "already on line "+strconv.Itoa(earlier.line)+", want each food once: neither is used")
+		text := p.String(f.line)
+		if earlier.problem == "" {
+			earlier.problem = text
+		}
+		return text
 	}
 	fs.byID[f.id] = f
 	fs.ids = append(fs.ids, f.id)
 
 	kind := diet.Food{Name: f.id}
-	kind.Label.Energy, kind.Label.HalfStep = printed[units.EnergyDensity](h, rec, colDensity, &p)
-	// A whole number of kcal/kg is most often rounded to tens, which diet
-	// tells by the number; any other printed unit or digit says it itself.
-	if kind.Label.HalfStep == units.KilocaloriePerKilogram/2 {
-		kind.Label.HalfStep = 0
-	}
+	kind.Label.Energy, kind.Label.HalfStep = printed(h, rec, colDensity, diet.ParseLabelEnergy, &p)
 	s := &kind.Label.Serving
 	s.Name = h.cell(rec, colServing)
 	if s.Name != "" && nameFault(s.Name) != "" {
 		p.add("serving", s.Name, nameFault(s.Name))
 	}
-	s.Energy, s.EnergyHalfStep = printed[units.Energy](h, rec, colServingEnergy, &p)
-	s.Mass, s.MassHalfStep = printed[units.Mass](h, rec, colServingMass, &p)
-	kind.Analysis.Moisture, _ = printed[units.Percent](h, rec, colMoisture, &p)
+	s.Energy, s.EnergyHalfStep = printed(h, rec, colServingEnergy, diet.ParseServingEnergy, &p)
+	s.Mass, s.MassHalfStep = printed(h, rec, colServingMass, diet.ParseServingMass, &p)
+	kind.Analysis.Moisture, _ = printed(h, rec, colMoisture, units.ParsePrinted[units.Percent], &p)
 	if text := h.cell(rec, colFor); text != "" {
 		var err error
 		if kind.For.Species, err = diet.ParseSpeciesSet(text); err != nil {
@@ -115,21 +114,24 @@ func (fs *foods) add(h header, rec *record) string {
 
 // printed reads a figure and half the step that it was rounded to when it was
 // printed; both are zero where the cell is empty.
-func printed[Q units.Quantity](h header, rec *record, column int, p *problems) (value, halfStep Q) {
+func printed[Q units.Quantity](h header, rec *record, column int, parse func(string) (Q, Q, error), p *problems) (value, halfStep Q) {
 	text := h.cell(rec, column)
 	if text == "" {
 		return 0, 0
 	}
-	value, digit, err := units.ParsePrinted[Q](text)
+	value, halfStep, err := parse(text)
 	if err != nil {
 		p.addError(foodColumns[column], text, err)
+		if strings.Contains(text, "/") && column != colMoisture {
+			p.texts = append(p.texts, `of one cup or can: its kcal go into "serving energy" as "356 kcal", its grams into "serving mass" as "100 g", "cup" or "can" into "serving"`)
+		}
 		return 0, 0
 	}
 	if !(value > 0) {
 		p.add(foodColumns[column], text, "want a figure above zero, or none")
 		return 0, 0
 	}
-	return value, digit / 2
+	return value, halfStep
 }
 
 // density works out the energy density of a food, or says why there is none.

@@ -1,6 +1,8 @@
 package main
 
 import (
+	"strconv"
+
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
@@ -14,7 +16,14 @@ const smallAnimal = 2 * units.Kilogram
 
 // appendHoldCautions appends what is to be said of an animal that must not be
 // fed: some can't go without food for long.
-func appendHoldCautions(dst []advice.Caution, a energy.Animal) []advice.Caution {
+func appendHoldCautions(dst []advice.Caution, o *order) []advice.Caution {
+	a := o.animal
+	if o.earlier > 0 {
+		dst = append(dst, advice.Caution{
+			Level: advice.Refer, Source: advice.Source{Seen: advice.Ours},
+			Text: "line " + strconv.Itoa(o.earlier) + " has this animal without this hold: feed it nothing until that is settled",
+		})
+	}
 	const end = ": let the veterinarian set the hour at which the hold ends"
 	switch {
 	case a.Species == energy.Cat:

@@ -3,6 +3,8 @@ package main
 import (
 	"encoding/binary"
 	"hash/maphash"
+	"strings"
+	"unicode"
 )
 
 // maxName is the longest name of an animal, a place or a food, in bytes. It
@@ -39,17 +41,17 @@ const (
 // add remembers name as seen on line, and returns 0. When the name was there
 // already it returns the earlier line and changes nothing. It returns -1 when
 // the set can hold no more names, at about 60 million. The name is at most
-// maxName bytes long; lines count from 1.
-func (s *nameSet) add(name string, line int) int {
+// 255 bytes long; lines count from 1.
+func (s *nameSet) add(name []byte, line int) int {
 	// Up to four of five slots are taken: with the old slots that are still
 	// there while it grows, a name then costs 64 + 5 + 30 bytes at most.
 	if 5*(s.count+1) > 4*len(s.slots) {
 		s.grow()
 	}
-	hash := uint32(maphash.String(s.seed, name))
+	hash := uint32(maphash.Bytes(s.seed, name))
 	i := s.home(hash)
 	for s.slots[i].at != 0 {
-		if at := s.slots[i].at - 1; s.slots[i].hash == hash && string(s.name(at)) == name {
+		if at := s.slots[i].at - 1; s.slots[i].hash == hash && string(s.name(at)) == string(name) {
 			return s.line(at)
 		}
 		i = s.after(i)
@@ -86,7 +88,7 @@ func (s *nameSet) grow() {
 	}
 }
 
-func (s *nameSet) store(name string, line int) (at uint32, ok bool) {
+func (s *nameSet) store(name []byte, line int) (at uint32, ok bool) {
 	size := uint64(entryHead + len(name))
 	if room := uint64(len(s.chunks)) << chunkBits; s.end+size > room {
 		if len(s.chunks) == maxChunks {
@@ -115,4 +117,42 @@ func (s *nameSet) name(at uint32) []byte {
 
 func (s *nameSet) line(at uint32) int {
 	return int(binary.LittleEndian.Uint32(s.entry(at)[1:]))
+}
+
+// appendKey appends what makes two names that a person can't tell apart the
+// same: lower case, single spaces, nothing invisible.
+func appendKey(dst []byte, name string) []byte {
+	space := false
+	for i, c := range name {
+		switch {
+		case c >= 0x80:
+			return append(dst, slowKey(name[i:], space)...)
+		case c == ' ':
+			space = true
+			continue
+		case 'A' <= c && c <= 'Z':
+			c += 'a' - 'A'
+		}
+		if space && len(dst) > 0 {
+			dst = append(dst, ' ')
+		}
+		space = false
+		dst = append(dst, byte(c))
+	}
+	return dst
+}
+
+// slowKey is appendKey from the first character on that isn't ASCII.
+func slowKey(rest string, space bool) string {
+	visible := strings.Map(func(r rune) rune {
+		if unicode.Is(unicode.Cf, r) {
+			return -1
+		}
+		return unicode.ToLower(r)
+	}, rest)
+	key := strings.Join(strings.Fields(visible), " ")
+	if space || unicode.IsSpace([]rune(visible + ".")[0]) {
+		key = " " + key
+	}
+	return key
 }

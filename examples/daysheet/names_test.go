@@ -10,17 +10,17 @@ import (
 func TestNamesAreKeptExactly(t *testing.T) {
 	var s nameSet
 	for i := range 5000 {
-		if got := s.add(fmt.Sprint("animal ", i), i+2); got != 0 {
+		if got := s.add(fmt.Append(nil, "animal ", i), i+2); got != 0 {
 			t.Fatalf("animal %d: new name taken for the one on line %d", i, got)
 		}
 	}
 	for i := range 5000 {
-		if got := s.add(fmt.Sprint("animal ", i), 9999); got != i+2 {
+		if got := s.add(fmt.Append(nil, "animal ", i), 9999); got != i+2 {
 			t.Fatalf("animal %d: got line %d, want %d", i, got, i+2)
 		}
 	}
 	for _, name := range []string{"", "Animal 1", "animal 1 ", "animal"} {
-		if got := s.add(name, 1); got != 0 {
+		if got := s.add([]byte(name), 1); got != 0 {
 			t.Errorf("%q taken for the name on line %d", name, got)
 		}
 	}
@@ -33,12 +33,12 @@ func TestNamesFillChunks(t *testing.T) {
 		var s nameSet
 		name := func(i int) string { return fmt.Sprintf("%0*d", length, i) }
 		for i := range 3 * chunkSize / length {
-			if got := s.add(name(i), i+1); got != 0 {
+			if got := s.add([]byte(name(i)), i+1); got != 0 {
 				t.Fatalf("length %d, name %d: taken for line %d", length, i, got)
 			}
 		}
 		for i := range 3 * chunkSize / length {
-			if got := s.add(name(i), 0); got != i+1 {
+			if got := s.add([]byte(name(i)), 0); got != i+1 {
 				t.Fatalf("length %d, name %d: line %d", length, i, got)
 			}
 		}
@@ -58,7 +58,7 @@ func TestNamesCostAtMost100BytesARow(t *testing.T) {
 	before := heap()
 	var s nameSet
 	for i := range rows {
-		if s.add(fmt.Sprintf("%08d%s", i, tail), i+2) != 0 {
+		if s.add(fmt.Appendf(nil, "%08d%s", i, tail), i+2) != 0 {
 			t.Fatal("new name refused")
 		}
 	}
@@ -68,5 +68,29 @@ func TestNamesCostAtMost100BytesARow(t *testing.T) {
 	t.Logf("%.1f bytes a row of %d-byte names", per, maxName)
 	if per > 100 || per < maxName {
 		t.Errorf("%.1f bytes a row, want %d to 100", per, maxName)
+	}
+}
+
+func TestNamesThatLookTheSameAreTheSame(t *testing.T) {
+	for _, same := range [][]string{
+		{"Rex", "rex", "REX", "Re\u200bx"},
+		{"Rex 2", "rex  2", "Rex\u00a02", "Rex \u00a0 2"},
+		{"Élan", "élan", "ÉLAN"},
+		{"a é", "a  É", "A\u00a0é"},
+	} {
+		want := string(appendKey(nil, same[0]))
+		for _, name := range same {
+			if got := string(appendKey(nil, name)); got != want {
+				t.Errorf("key of %q is %q, want %q", name, got, want)
+			}
+		}
+	}
+	keys := map[string]string{}
+	for _, name := range []string{"Rex", "Rex 2", "Rex2", "Réx", "Ré x", "R éx", "é", "e"} {
+		key := string(appendKey(nil, name))
+		if other, ok := keys[key]; ok {
+			t.Errorf("%q and %q have one key", name, other)
+		}
+		keys[key] = name
 	}
 }

@@ -23,7 +23,7 @@ type plan struct {
 func (p *plan) work(foods *foods) {
 	p.meals, p.cautions = p.meals[:0], p.cautions[:0]
 	if p.hold != "" {
-		p.cautions = appendHoldCautions(p.cautions, p.animal)
+		p.cautions = appendHoldCautions(p.cautions, &p.order)
 	}
 	if p.problem != "" {
 		return

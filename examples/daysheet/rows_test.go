@@ -82,18 +82,18 @@ func TestBadRows(t *testing.T) {
 		{"no place", "Ash,,dog,24.9 kg,neutered,,,,,house-dry,,,", `place "": want a name`},
 		{"no name", ",run 1,dog,24.9 kg,neutered,,,,,house-dry,,,", `animal "": want a name`},
 		{"long name", long + ",run 1,dog,24.9 kg,neutered,,,,,house-dry,,,", `animal "` + strings.Repeat("é", 30) + `…": 66 bytes, want at most 64`},
-		{"duplicate", "Before,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,", `animal "Before": already on line 2, want each animal once`},
+		{"duplicate", "Before,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,", `animal "Before": already on line 2, want each animal once (two of one name: "Rex 2")`},
 		{"several", "Ash,run 1,dog,24.9,fat,,,5,,tripe,0,,", `weight "24.9": no unit, want kg, g, mg, lb or oz; ` +
 			`condition "5": want the score with its scale, as in "5/9" or "3/5"; ` +
 			`status "fat": want neutered, intact, inactive, senior or unknown; ` +
 			`food "tripe": not in the foods file, want one of ` + foodNames + `; meals "0": want a whole number, 1 to 24`},
 		{"status and weight", "Ash,run 1,dog,4300 kg,fat,,,,,house-dry,,,", `status "fat": want neutered, intact, inactive, senior or unknown; ` +
 			`weight "4300 kg": want 800 g to 120 kg for an adult dog (grams? 4300 g is 4.3 kg)`},
-		{"fields missing", "Ash,run 1,dog", `"Ash,run 1,dog": 3 fields, want 13 as in the header`},
-		{"bare quote", `A"sh,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,`, `"A\"sh,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,": a quote is opened and not closed on this line`},
-		{"quotes inside", `A"s"h,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,`, `"A\"s\"h,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,": a quote in the wrong place, want quotes around the whole field and each one inside doubled`},
-		{"quote not closed", `"Ash,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,`, `"\"Ash,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,": a quote is opened and not closed on this line`},
-		{"not UTF-8", "Ash\xff,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,", `"Ash?,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,": not UTF-8`},
+		{"fields missing", "Ash,run 1,dog", `"Ash,run 1,dog": 3 fields, want 13 as in the header, feed nothing by this line: it may hold the animal`},
+		{"bare quote", `A"sh,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,`, `"A\"sh,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,": a quote is opened and not closed on this line, feed nothing by this line: it may hold the animal`},
+		{"quotes inside", `A"s"h,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,`, `"A\"s\"h,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,": a quote in the wrong place, want quotes around the whole field and each one inside doubled, feed nothing by this line: it may hold the animal`},
+		{"quote not closed", `"Ash,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,`, `"\"Ash,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,": a quote is opened and not closed on this line, feed nothing by this line: it may hold the animal`},
+		{"not UTF-8, feed nothing by this line: it may hold the animal", "Ash\xff,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,", `"Ash?,run 1,dog,24.9 kg,neutered,,,,,house-dry,,,": not UTF-8, feed nothing by this line: it may hold the animal`},
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			sheet, stderr, status := rows(t, fullHeader+

@@ -29,6 +29,21 @@ type sheet interface {
 const usage = `Daysheet prints the day's feeding sheet: grams per meal for each animal.
 Without -animals and -foods it is that of a demo shelter.
 
+The files are CSV with a header row, the columns in any order, as in
+
+  animal,place,species,weight,status,energy,by,condition,days unfed,food,meals,scale,hold
+  Bolster,run 3,dog,24.6 kg,neutered,,,5/9,,house-dry,2,1 g,
+  Mudge,ward,cat,4.2 kg,,205 kcal/day,Dr Ysolde Crake,,,house-wet,5,,surgery at 9
+
+  food,energy,serving,serving energy,serving mass,moisture,for
+  house-dry,3560 kcal/kg,cup,356 kcal,100 g,9 %,dog
+  house-wet,,can,170 kcal,156 g,78 %,cat
+
+Species: dog, cat, ferret or other. Status: neutered, intact, inactive, senior or
+unknown, or empty where energy and by hold a prescribed amount (and for a ferret).
+The columns status, energy, by, condition, days unfed, meals (2), scale (1 g) and
+hold may be absent; any figure of a food may be empty that follows from the rest.
+
 The exit status is 0 if every row was used, 1 if some were not (see standard
 error and the sheet), 2 if there is no sheet or no whole one.
 
@@ -41,6 +56,10 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	foodsFile := flags.String("foods", "", "CSV `file` of the foods")
 	format := flags.String("format", "text", "text or csv")
 	working := flags.Bool("working", false, "print the working of every amount after the text sheet")
+	given := func(name string) (ok bool) {
+		flags.Visit(func(f *flag.Flag) { ok = ok || f.Name == name })
+		return ok
+	}
 	flags.Usage = func() {
 		io.WriteString(stderr, usage)
 		flags.PrintDefaults()
@@ -58,6 +77,8 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	switch {
 	case flags.NArg() > 0:
 		return fail("unexpected", flags.Args(), "want flags only: see -h")
+	case given("animals") && *animalsFile == "" || given("foods") && *foodsFile == "":
+		return fail("want the names of files after -animals and -foods, not empty ones")
 	case (*animalsFile == "") != (*foodsFile == ""):
 		return fail("want both -animals and -foods, or neither for the demo")
 	case *format != "text" && *format != "csv":
@@ -93,11 +114,18 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		return fail(animalsName+":", err)
 	}
 	out := bufio.NewWriterSize(stdout, 64<<10)
-	var s sheet = newTextSheet(out, *working)
+	title := ""
+	if *animalsFile == "" {
+		title = "DEMO: the animals, foods, places and people of this sheet are invented."
+	}
+	var s sheet = newTextSheet(out, title, *working)
 	if *format == "csv" {
 		s = newRowSheet(out)
 	}
-	readErr, err := fill(s, animals, foods, report(animalsName))
+	rows, readErr, err := fill(s, animals, foods, report(animalsName))
+	if rows == 0 && readErr == nil {
+		fmt.Fprintf(stderr, "daysheet: %s: no animals in it\n", animalsName)
+	}
 	if err == nil {
 		err = out.Flush()
 	}
@@ -125,14 +153,14 @@ func open(name, demoName string, stdin io.Reader) (io.ReadCloser, string, error)
 	return f, name, err
 }
 
-// fill works out every animal and puts it on the sheet. Where the reading
+// fill works out every animal, puts it on the sheet and counts the rows. Where the reading
 // breaks off, the sheet says so in a last row.
-func fill(s sheet, animals *animals, foods *foods, report func(string)) (readErr, writeErr error) {
+func fill(s sheet, animals *animals, foods *foods, report func(string)) (rows int, readErr, writeErr error) {
 	var p plan
-	for readErr == nil {
+	for ; readErr == nil; rows++ {
 		switch err := animals.next(&p.order, foods); {
 		case err == io.EOF:
-			return nil, s.close()
+			return rows, nil, s.close()
 		case err != nil:
 			readErr = err
 			p.order = order{problem: fmt.Sprintf("the reading broke off at line %d, what follows is missing: %v", animals.records.line, err)}
@@ -142,8 +170,8 @@ func fill(s sheet, animals *animals, foods *foods, report func(string)) (readErr
 			report(p.problem)
 		}
 		if err := s.add(&p); err != nil {
-			return readErr, err
+			return rows, readErr, err
 		}
 	}
-	return readErr, s.close()
+	return rows, readErr, s.close()
 }

@@ -15,6 +15,7 @@ import (
 type textSheet struct {
 	out     io.Writer
 	working bool // whether to print the working of every amount
+	title   string
 	blocks  []block
 	notes   []note
 	foods   []string // those fed, with their densities
@@ -27,6 +28,8 @@ type block struct {
 	feed    string // who, what, how much
 	sum     string // how the amount was worked out; empty: there is none
 	working string // the same, line by line
+	key     string // of the name
+	held    bool   // whether nothing is to be fed
 }
 
 // note is a note-level caution with the animals that it is for.
@@ -35,12 +38,15 @@ type note struct {
 	animals []string
 }
 
-func newTextSheet(out io.Writer, working bool) *textSheet {
-	return &textSheet{out: out, working: working}
+func newTextSheet(out io.Writer, title string, working bool) *textSheet {
+	return &textSheet{out: out, title: title, working: working}
 }
 
 func (s *textSheet) add(p *plan) error {
-	b := block{place: p.place, name: p.name, feed: feedText(p)}
+	b := block{
+		place: p.place, name: p.name, feed: feedText(p),
+		key: string(appendKey(nil, p.name)), held: p.hold != "",
+	}
 	if p.problem == "" {
 		b.sum = sumText(p)
 		if text := foodText(p.weighed); !slices.Contains(s.foods, text) {
@@ -74,7 +80,16 @@ func (s *textSheet) addNote(text, animal string) {
 // close prints the page.
 func (s *textSheet) close() error {
 	slices.SortStableFunc(s.blocks, func(a, b block) int { return compareNatural(a.place, b.place) })
+	held := make(map[string]bool)
+	for _, b := range s.blocks {
+		if b.held && b.key != "" {
+			held[b.key] = true
+		}
+	}
 	var w page
+	if s.title != "" {
+		w.text(s.title)
+	}
 	w.text("FEEDING SHEET FOR ONE DAY            date ____________________       checked by ____________________")
 	w.text("Weigh each meal in its bowl, the empty bowl set to zero. Eaten: 0 nothing, 1 some, 2 all.")
 	place := ""
@@ -82,6 +97,9 @@ func (s *textSheet) close() error {
 		if i == 0 || b.place != place {
 			place = b.place
 			w.heading(cmp.Or(place, "place not known"))
+		}
+		if held[b.key] && !b.held {
+			w.item("!! ", b.name+": another line of the file holds this animal: feed it nothing until that is settled")
 		}
 		w.b.WriteString(b.feed)
 	}

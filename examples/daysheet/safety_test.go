@@ -1,0 +1,58 @@
+package main
+
+import (
+	"strings"
+	"testing"
+)
+
+// Two rows for one food: neither of its densities is fed by.
+func TestFoodThatStandsTwiceIsNotFed(t *testing.T) {
+	foods := "food,energy,serving,serving energy,serving mass,moisture,for\n" +
+		"dry,3850 kcal/kg,,,,,cat\nother,3850 kcal/kg,,,,,cat\ndry,3000 kcal/kg,,,,,cat\n"
+	out, errs, code := sheetOf(t, "animal,place,species,weight,status,food\nAsh,pen,cat,4 kg,neutered,dry\nElm,pen,cat,4 kg,neutered,other\n", foods)
+	const why = `line 4: food "dry": already on line 2, want each food once: neither is used`
+	if code != exitBadRows || !strings.Contains(errs, why) || !strings.Contains(out, strings.ReplaceAll(why, `"`, `""`)) || !strings.Contains(out, "Elm,pen,other,238 kcal,62 g,31 g + 31 g,") {
+		t.Errorf("status %d\n%s%s", code, out, errs)
+	}
+}
+
+// 198.0 kcal is 70 × 4^0.75 and 1.2 times that 237.6 kcal, 61.7 g at 3850.
+func TestHoldOnASecondRowIsShownOnBoth(t *testing.T) {
+	const foods = "food,energy,serving,serving energy,serving mass,moisture,for\ndry,3850 kcal/kg,,,,,cat\n"
+	const animals = "animal,place,species,weight,status,food,hold\nRex,run 1,cat,4 kg,neutered,dry,\nrex ,run 9,cat,4 kg,neutered,dry,surgery\n"
+	out, _, code := sheetOf(t, animals, foods)
+	if code != exitBadRows || !strings.Contains(out, "refer: line 2 has this animal without this hold: feed it nothing until that is settled") {
+		t.Errorf("status %d\n%s", code, out)
+	}
+	text, _, _ := runs(t, animals, "-animals", "-", "-foods", foodsFile(t, foods))
+	if !strings.Contains(text, "!! Rex: another line of the file holds this animal: feed it nothing until that is settled") {
+		t.Errorf("the first row isn't marked:\n%s", text)
+	}
+}
+
+func TestFerretNeedsNoStatus(t *testing.T) {
+	const foods = "food,energy,serving,serving energy,serving mass,moisture,for\ndry,4150 kcal/kg,,,,,ferret\n"
+	out, errs, code := sheetOf(t, "animal,place,species,weight,food,scale\nQuince,small,ferret,1.2 kg,dry,0.1 g\n", foods)
+	if code != exitOK || !strings.Contains(out, "Quince,small,dry,300 kcal,72.3 g,36.2 g + 36.1 g,") {
+		t.Errorf("status %d\n%s%s", code, out, errs)
+	}
+}
+
+func TestEmptyFileNamesAreNotTheDemo(t *testing.T) {
+	if out, errs, code := runs(t, "", "-animals", "", "-foods", ""); code != exitFailed || out != "" {
+		t.Errorf("status %d\n%s%s", code, out, errs)
+	}
+}
+
+func TestFileWithoutAnimalsIsSaid(t *testing.T) {
+	const foods = "food,energy,serving,serving energy,serving mass,moisture,for\n"
+	if _, errs, code := sheetOf(t, "animal,place,species,weight,status,food\n", foods); code != exitOK || !strings.Contains(errs, "no animals in it") {
+		t.Errorf("status %d, standard error %q", code, errs)
+	}
+}
+
+// sheetOf returns the CSV sheet of two files.
+func sheetOf(t *testing.T, animals, foods string) (stdout, stderr string, status int) {
+	t.Helper()
+	return runs(t, animals, "-animals", "-", "-foods", foodsFile(t, foods), "-format", "csv")
+}
