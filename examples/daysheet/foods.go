@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -122,7 +123,7 @@ func printed[Q units.Quantity](h header, rec *record, column int, parse func(str
 	value, halfStep, err := parse(text)
 	if err != nil {
 		p.addError(foodColumns[column], text, err)
-		if strings.Contains(text, "/") && column != colMoisture {
+		if perUnit(text) {
 			p.texts = append(p.texts, `of one cup or can: its kcal go into "serving energy" as "356 kcal", its grams into "serving mass" as "100 g", "cup" or "can" into "serving"`)
 		}
 		return 0, 0
@@ -132,6 +133,14 @@ func printed[Q units.Quantity](h header, rec *record, column int, parse func(str
 		return 0, 0
 	}
 	return value, halfStep
+}
+
+// perUnit reports whether a figure was written as one of a household unit.
+func perUnit(text string) bool {
+	_, unit, ok := strings.Cut(strings.ToLower(text), "/")
+	return ok && slices.ContainsFunc([]string{"cup", "can", "tin", "pouch", "tray", "piece", "serving"}, func(u string) bool {
+		return strings.Contains(unit, u)
+	})
 }
 
 // density works out the energy density of a food, or says why there is none.
@@ -158,7 +167,7 @@ func density(kind diet.Food, h header, rec *record, p *problems) diet.Density {
 			if c, ok := columns[field.Field]; ok {
 				p.add(foodColumns[c], h.cell(rec, c), reason(e))
 			} else {
-				p.add(field.Field, field.Value, reason(e))
+				p.add("food "+strconv.Quote(kind.Name)+": "+field.Field, field.Value, reason(e))
 			}
 		default:
 			p.add("food", kind.Name, e.Error())

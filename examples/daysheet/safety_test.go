@@ -56,3 +56,11 @@ func sheetOf(t *testing.T, animals, foods string) (stdout, stderr string, status
 	t.Helper()
 	return runs(t, animals, "-animals", "-", "-foods", foodsFile(t, foods), "-format", "csv")
 }
+
+func TestFigureOfACupInTheWrongColumnIsToldWhereItGoes(t *testing.T) {
+	const foods = "food,energy,serving,serving energy,serving mass,moisture,for\ndry,356 kcal/cup,,,,,dog\nbag,\"3,5 kcal/g\",,,,,dog\n"
+	_, errs, _ := sheetOf(t, "animal,place,species,weight,status,food\n", foods)
+	if n := strings.Count(errs, `its kcal go into "serving energy" as "356 kcal"`); n != 1 {
+		t.Errorf("%d hints in\n%s", n, errs)
+	}
+}
