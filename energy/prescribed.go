@@ -74,7 +74,8 @@ func (p Prescribed) Estimate() (Estimate, error) {
 }
 
 // usual returns the interval that a daily energy is expected in, what it is
-// called, and false where nothing is known to hold it against.
+// called, and false where nothing is known to hold it against. The ends of a dog
+// and a cat are rounded outwards to whole kilocalories, as figures are written.
 func (a Animal) usual() (units.Range[units.Energy], string, bool) {
 	if !(a.Weight > 0) {
 		return units.Range[units.Energy]{}, "", false
@@ -82,7 +83,10 @@ func (a Animal) usual() (units.Range[units.Energy], string, bool) {
 	switch a.Species {
 	case Dog, Cat:
 		r := rer(a.Weight)
-		return units.Range[units.Energy]{Low: prescribedLow * r, High: prescribedHigh * r}, "0.5 to 3 times its resting energy", true
+		return units.Range[units.Energy]{
+			Low:  units.Energy(math.Floor(float64(prescribedLow * r))),
+			High: units.Energy(math.Ceil(float64(prescribedHigh * r))),
+		}, "0.5 to 3 times its resting energy", true
 	case Ferret:
 		kg := units.Energy(a.Weight.Kilograms())
 		c := &ferretPerKilogram

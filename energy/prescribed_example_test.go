@@ -38,5 +38,5 @@ func ExamplePrescribed_slip() {
 		fmt.Println(c.Level, c.Text)
 	}
 	// Output:
-	// warn check the prescribed 2770 kcal, above 0.5 to 3 times its resting energy (331 kcal to 1986 kcal): kilojoules? that is 662 kcal
+	// warn check the prescribed 2770 kcal, above 0.5 to 3 times its resting energy (331 kcal to 1987 kcal): kilojoules? that is 662 kcal
 }
