@@ -106,17 +106,20 @@ func (f *Food) plausibility(c []advice.Caution, d Density) []advice.Caution {
 	warn := func(text string) {
 		c = append(c, advice.Caution{Level: advice.Warn, Text: "label of " + f.called() + ": " + density(d.Energy) + " " + text, Source: ours})
 	}
-	water := ""
-	if f.Analysis.Moisture > 0 {
-		water = " at " + number(float64(f.Analysis.Moisture)) + " % moisture"
+	known := f.Analysis.Moisture > 0
+	water := func() string {
+		if !known {
+			return ""
+		}
+		return " at " + number(float64(f.Analysis.Moisture)) + " % moisture"
 	}
 	if most := f.mostDoubtless(); f.Form != FatOrOil && d.Energy > most {
-		warn("is more than foods hold" + water + ", about " + density(most) + " at most, unless it is a fat or an oil: is it as fed?")
+		warn("is more than foods hold" + water() + ", about " + density(most) + " at most, unless it is a fat or an oil: is it as fed?")
 	}
-	if least := leastUsual * units.EnergyDensity(f.dryMatter()); f.Form != Liquid && water != "" && d.Energy < least {
-		warn("is little" + water + ", where foods hold " + density(least) + " or more: is it kcal/lb, kJ/100 g, or for another food?")
+	if least := leastUsual * units.EnergyDensity(f.dryMatter()); f.Form != Liquid && known && d.Energy < least {
+		warn("is little" + water() + ", where foods hold " + density(least) + " or more: is it kcal/lb, kJ/100 g, or for another food?")
 	}
-	if f.Form != Liquid && water == "" && d.Energy < leastAsFed {
+	if f.Form != Liquid && !known && d.Energy < leastAsFed {
 		warn("is less than foods hold: is it kcal/100 g, or kcal per cup or can?")
 	}
 	return c

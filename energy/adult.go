@@ -236,8 +236,8 @@ func (s Adult) explain(e Estimate, w *working) {
 	}
 }
 
-func (s Adult) cautions(e Estimate) []advice.Caution {
-	c := weightWatch(e.Animal)
+func (s Adult) appendCautions(c []advice.Caution, e Estimate) []advice.Caution {
+	c = appendWeightWatch(c, &e.Animal)
 	if 0 < e.Animal.Age && e.Animal.Age < fullyGrown {
 		c = append(c, advice.Caution{
 			Level: advice.Warn, Text: e.Animal.Age.String() + " old: while it grows, maintenance is too little", Source: ours,

@@ -93,9 +93,8 @@ func (a Animal) check(gated bool) units.ErrorList {
 	return faults
 }
 
-// cautions returns what is to be said of the animal whatever the stage.
-func (a Animal) cautions() []advice.Caution {
-	var c []advice.Caution
+// appendCautions appends what is to be said of the animal whatever the stage.
+func (a *Animal) appendCautions(c []advice.Caution) []advice.Caution {
 	add := func(l advice.Level, text string, s advice.Source) {
 		c = append(c, advice.Caution{Level: l, Text: text, Source: s})
 	}

@@ -49,7 +49,7 @@ type explainer interface {
 	// figures together, and a record can hold any.
 	fits(e Estimate) bool
 	explain(e Estimate, w *working)
-	cautions(e Estimate) []advice.Caution
+	appendCautions(c []advice.Caution, e Estimate) []advice.Caution
 }
 
 // Cautions returns what the figure must be shown with, the gravest first: a
@@ -58,10 +58,11 @@ func (e Estimate) Cautions() []advice.Caution {
 	if e == (Estimate{}) {
 		return nil
 	}
-	c := e.Animal.cautions()
+	const usual = 6 // few animals have more
+	c := e.Animal.appendCautions(make([]advice.Caution, 0, usual))
 	if s, ok := e.Stage.(explainer); ok {
 		if s.fits(e) {
-			c = append(c, s.cautions(e)...)
+			c = s.appendCautions(c, e)
 		} else {
 			c = append(c, advice.Caution{
 				Level: advice.Refer, Text: "the figures of this estimate are not those its stage gives: estimate again", Source: ours,

@@ -129,14 +129,13 @@ func (p Prescribed) explain(e Estimate, w *working) {
 	}
 }
 
-func (p Prescribed) cautions(e Estimate) []advice.Caution {
+func (p Prescribed) appendCautions(c []advice.Caution, e Estimate) []advice.Caution {
 	usual, what, ok := e.Animal.usual()
 	if !ok {
-		return []advice.Caution{{
+		return append(c, advice.Caution{
 			Level: advice.Note, Text: "nothing to hold the prescribed energy against", Source: ours,
-		}}
+		})
 	}
-	var c []advice.Caution
 	nine, scored := e.Animal.Condition.Nine()
 	starved := scored && nine <= gateCondition || e.Animal.DaysUnfed >= gateUnfed
 	if r := rer(e.Animal.Weight); starved && e.Animal.Species != Ferret && e.Daily > r {

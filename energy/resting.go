@@ -78,10 +78,10 @@ func (r Resting) explain(e Estimate, w *working) {
 	explainSpread(w, e.Animal.Species)
 }
 
-func (r Resting) cautions(e Estimate) []advice.Caution {
-	c := []advice.Caution{{
+func (r Resting) appendCautions(c []advice.Caution, e Estimate) []advice.Caution {
+	c = append(c, advice.Caution{
 		Level: advice.Note, Text: "resting energy is not a day's ration for a healthy animal", Source: ours,
-	}}
+	})
 	if e.Method == RERLinear && e.Weight > linearWarn {
 		c = append(c, advice.Caution{
 			Level:  advice.Warn,
@@ -108,11 +108,11 @@ func startingEstimate() advice.Caution {
 	}
 }
 
-// weightWatch cautions at weights that are rarer than a slip of the unit.
-func weightWatch(a Animal) []advice.Caution {
+// appendWeightWatch cautions at weights that are rarer than a slip of the unit.
+func appendWeightWatch(c []advice.Caution, a *Animal) []advice.Caution {
 	usual := usualAdults[a.Species]
 	if usual.contains(a.Weight) {
-		return nil
+		return c
 	}
 	text := readable(a.Weight) + " is unusual for an adult " + a.Species.String() + ": if "
 	if a.Weight > usual.high {
@@ -120,5 +120,5 @@ func weightWatch(a Animal) []advice.Caution {
 	} else {
 		text += "kilograms were typed as pounds, the weight is " + short(a.Weight.Pounds()) + " kg"
 	}
-	return []advice.Caution{{Level: advice.Warn, Source: ours, Text: text}}
+	return append(c, advice.Caution{Level: advice.Warn, Source: ours, Text: text})
 }
