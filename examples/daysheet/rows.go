@@ -34,7 +34,7 @@ func (s *rowSheet) add(p *plan) error {
 	f[problem] = append(f[problem], p.problem...)
 	if p.problem == "" {
 		f[kcal] = appendKilocalories(f[kcal], p.need.Daily)
-		f[grams] = appendGrams(f[grams], p.weighed.Portion(0).Mass)
+		f[grams] = appendGrams(f[grams], p.weighed.Portion(0).Mass, p.scale)
 		f[meals] = appendMeals(f[meals], p)
 	}
 	c := f[caution]
@@ -72,19 +72,19 @@ func appendMeals(dst []byte, p *plan) []byte {
 		if i > 0 {
 			dst = append(dst, " + "...)
 		}
-		dst = appendGrams(dst, p.meals[i].Mass)
+		dst = appendGrams(dst, p.meals[i].Mass, p.scale)
 	}
 	return dst
 }
 
-// appendGrams appends a weighed mass. It is in grams whatever its size, since
-// that is what the scale shows.
-func appendGrams(dst []byte, m units.Mass) []byte {
-	g := m.Grams()
-	if n := math.Trunc(g); n == g && n < 1e15 {
-		dst = strconv.AppendInt(dst, int64(n), 10)
+// appendGrams appends a weighed mass as the scale shows it: in grams whatever
+// its size, with as many decimals as the step of the scale.
+func appendGrams(dst []byte, m, step units.Mass) []byte {
+	if step == units.Gram { // most scales
+		dst = strconv.AppendInt(dst, int64(m.Grams()), 10)
 	} else {
-		dst = strconv.AppendFloat(dst, g, 'f', -1, 64)
+		const most = 9 // decimals of a step, as package portion takes them
+		dst = strconv.AppendFloat(dst, m.Grams(), 'f', decimals(step.Grams(), most), 64)
 	}
 	return append(dst, " g"...)
 }

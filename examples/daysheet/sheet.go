@@ -182,7 +182,7 @@ func feedText(p *plan) string {
 // dayText says what all the meals of the day make, so that they can be held
 // against it.
 func dayText(p *plan) string {
-	b := appendGrams(nil, p.weighed.Portion(0).Mass)
+	b := appendGrams(nil, p.weighed.Portion(0).Mass, p.scale)
 	b = append(append(b, " a day, "...), appendKilocalories(nil, p.need.Daily)...)
 	if len(p.meals) == 1 {
 		return string(append(b, ", 1 meal"...))
@@ -198,7 +198,7 @@ func mealLines(w *page, p *plan) {
 	line := ""
 	for i := range p.meals {
 		m := &p.meals[i]
-		cell := "   " + strconv.Itoa(m.Number) + " [" + padLeft(string(appendGrams(nil, m.Mass)), 8) +
+		cell := "   " + strconv.Itoa(m.Number) + " [" + padLeft(string(appendGrams(nil, m.Mass, p.scale)), 8) +
 			" ] by ______ eaten ___ left _____ g"
 		if m.Number < 10 {
 			cell = " " + cell

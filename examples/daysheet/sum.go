@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strconv"
 
+	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
@@ -19,13 +20,17 @@ func sumText(p *plan) string {
 	}
 	return fmt.Sprintf("%s ÷ %s = %.2f → %s%s; reweigh: %d d",
 		needText(p.need), number(r.Density(0).Energy.KilocaloriesPerKilogram()),
-		r.Portion(0).Mass.Grams(), appendGrams(nil, p.weighed.Portion(0).Mass), scale, p.need.Reweigh/energy.Day)
+		r.Portion(0).Mass.Grams(), appendGrams(nil, p.weighed.Portion(0).Mass, p.scale), scale, p.need.Reweigh/energy.Day)
 }
 
 // foodText is a food with the density that its amounts rest on.
 func foodText(w portion.Weighed) string {
 	d := w.Ration().Density(0)
-	return fmt.Sprintf("%s %s kcal/kg (%s)", w.Portion(0).Food, number(d.Energy.KilocaloriesPerKilogram()), d.Origin)
+	how := "stated"
+	if d.Origin == diet.Derived {
+		how = number(d.Serving.Energy.Kilocalories()) + " kcal ÷ " + number(d.Serving.Mass.Grams()) + " g × 1000"
+	}
+	return fmt.Sprintf("%s %s kcal/kg (%s)", w.Portion(0).Food, number(d.Energy.KilocaloriesPerKilogram()), how)
 }
 
 // needText says how the day's energy was come by.
@@ -51,9 +56,9 @@ func kilograms(m units.Mass) string {
 	return strconv.FormatFloat(m.Kilograms(), 'f', decimals(m.Kilograms(), 3), 64) + " kg"
 }
 
-// number writes a figure of a label as it is printed there, or to a tenth
+// number writes a figure of a label as it is printed there, or to a hundredth
 // where it was converted.
-func number(x float64) string { return strconv.FormatFloat(x, 'f', decimals(x, 1), 64) }
+func number(x float64) string { return strconv.FormatFloat(x, 'f', decimals(x, 2), 64) }
 
 // decimals returns how many decimals x needs to be read, at most most.
 func decimals(x float64, most int) int {
