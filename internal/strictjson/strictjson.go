@@ -1,6 +1,7 @@
 // Package strictjson decodes the records of the library: a member of unknown
-// name, a member that stands twice and anything after the value are errors,
-// since each of them can switch a safety check off.
+// name, a member that stands twice or in other than lower case, which
+// encoding/json would take for the same, and anything after the value are
+// errors, since each of them can switch a safety check off.
 package strictjson
 
 import (
@@ -9,6 +10,8 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"strings"
+	"unicode/utf8"
 )
 
 // IsNull reports whether data is the JSON null.
@@ -59,6 +62,9 @@ func unique(data []byte) error {
 		case string:
 			if inObject && name {
 				names := open[len(open)-1]
+				if strings.ContainsFunc(t, func(r rune) bool { return r >= utf8.RuneSelf || 'A' <= r && r <= 'Z' }) {
+					return fmt.Errorf("member %q: want a name in lower case", t)
+				}
 				if names[t] {
 					return fmt.Errorf("member %q stands twice", t)
 				}
