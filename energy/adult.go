@@ -194,11 +194,18 @@ func (s Adult) fits(e Estimate) bool {
 	}
 	switch e.Method {
 	case PerKilogram:
-		return s.Animal.Species == Ferret
+		if s.Animal.Species != Ferret {
+			return false
+		}
 	case FactorOnRER, NRC2006, FEDIAF:
-		return s.Status != 0 && (s.Animal.Species == Dog || s.Animal.Species == Cat)
+		if s.Status == 0 || s.Animal.Species != Dog && s.Animal.Species != Cat {
+			return false
+		}
+	default:
+		return false
 	}
-	return false
+	c := s.coefficient(e.Method)
+	return near(e.Daily, units.Energy(c.value)*s.base(e.Method, c, e.Weight))
 }
 
 func (s Adult) explain(e Estimate, w *working) {

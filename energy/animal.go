@@ -28,6 +28,9 @@ const (
 	warnThin      = 3 // of nine
 	warnFat       = 7 // of nine, and more
 	gateUnfed     = 5 // days and more: Koret, "more than 5-10 days"
+
+	gateIdeal = 0.70 // of the ideal weight, and less: Pointer 2013, emaciated
+	warnIdeal = 0.85 // ours
 )
 
 // Ideal weight against current weight: outside these it is a typing slip.
@@ -69,6 +72,13 @@ func (a Animal) check(gated bool) units.ErrorList {
 		faults = append(faults, &VeterinarianError{
 			Field: "condition", Value: a.Condition.String(),
 			Reason: "very thin: too much food too soon can kill (refeeding)", Need: needDaily,
+		})
+	}
+	if a.Ideal > 0 && minPerIdeal*a.Ideal <= a.Weight && a.Weight < gateIdeal*a.Ideal {
+		faults = append(faults, &VeterinarianError{
+			Field: "weight", Value: massText(a.Weight),
+			Reason: "30 % or more below the recorded ideal weight of " + readable(a.Ideal) + ": too much food too soon can kill (refeeding), or one of the two is wrong",
+			Need:   needDaily,
 		})
 	}
 	if a.DaysUnfed >= gateUnfed {
@@ -113,6 +123,13 @@ func (a *Animal) appendCautions(c []advice.Caution) []advice.Caution {
 	if nine, ok := a.Condition.Nine(); ok && nine < warnFat-1 && 0 < a.Ideal && a.Ideal < a.Weight {
 		add(advice.Warn, "the ideal weight, "+readable(a.Ideal)+", is below the current "+readable(a.Weight)+", but "+
 			a.Condition.String()+" is not overweight: check both", ours)
+	}
+	if a.Ideal > 0 && a.Weight > 0 && a.Weight < warnIdeal*a.Ideal {
+		level := advice.Warn
+		if a.Weight < gateIdeal*a.Ideal {
+			level = advice.Refer
+		}
+		add(level, readable(a.Weight)+" is far below the ideal weight, "+readable(a.Ideal)+": find the cause of the loss before feeding for gain", sourceStarved)
 	}
 	if a.Species == Ferret && !a.Condition.IsZero() {
 		add(advice.Note, "condition scales are made for dogs and cats, and weight swings with the season in ferrets", ours)

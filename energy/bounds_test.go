@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
 )
 
@@ -70,7 +71,9 @@ func TestLinearFormSaysWhatToUseInstead(t *testing.T) {
 
 func TestIdealWeightBoundsAreHalfAndTwice(t *testing.T) {
 	at := func(ideal units.Mass) energy.Stage {
-		return with(func(s *energy.Adult) { s.Animal.Weight, s.Animal.Ideal = 8*kg, ideal })
+		a := animal(energy.Cat, 8*kg)
+		a.Ideal = ideal
+		return prescribe(a, 300)
 	}
 	estimate(t, at(4*kg))
 	estimate(t, at(16*kg))
@@ -87,5 +90,52 @@ func TestPrescribedUpToFiftyMegacalories(t *testing.T) {
 	estimate(t, at(math.SmallestNonzeroFloat64))
 	if _, err := at(units.Energy(math.Nextafter(50000, 50001))).Estimate(); err == nil {
 		t.Error("more than 50000 kcal was taken")
+	}
+}
+
+// Pointer 2013 calls 30 % or more below ideal emaciated.
+func TestFarBelowTheIdealWeightIsGated(t *testing.T) {
+	at := func(weight units.Mass) energy.Stage {
+		a := animal(energy.Dog, weight)
+		a.Ideal = 10 * kg
+		return energy.Adult{Animal: a, Status: energy.Neutered}
+	}
+	if _, err := at(step(7*kg, 0)).Estimate(); !errors.Is(err, energy.ErrVeterinarian) {
+		t.Errorf("just under 7 kg of 10 kg: %v", err)
+	}
+	cautioned(t, at(7*kg), advice.Warn, "7 kg is far below the ideal weight, 10 kg")
+	cautioned(t, at(step(8.5*kg, 0)), advice.Warn, "far below the ideal weight")
+	silent(t, at(8.5*kg), "far below the ideal weight")
+	thin := animal(energy.Dog, 6*kg)
+	thin.Ideal = 10 * kg
+	cautioned(t, prescribe(thin, 200), advice.Refer, "far below the ideal weight")
+}
+
+func TestRestingOfAnAnimalThatNeedsMoreIsReferred(t *testing.T) {
+	for _, c := range []energy.Circumstances{energy.Growing, energy.Pregnant, energy.Lactating} {
+		a := animal(energy.Cat, 4*kg)
+		a.Circumstances = c
+		cautioned(t, energy.Resting{Animal: a}, advice.Refer, "needs a multiple of its resting energy")
+	}
+	silent(t, energy.Resting{Animal: animal(energy.Cat, 4*kg)}, "multiple")
+}
+
+// 16 kg has a resting energy of 560 kcal: 8 times it in lactation, 4 in growth.
+func TestUsualRangeIsWiderInLactationAndGrowth(t *testing.T) {
+	for c, high := range map[energy.Circumstances]units.Energy{energy.Lactating: 4480, energy.Growing: 2240} {
+		a := animal(energy.Dog, 16*kg)
+		a.Circumstances = c
+		silent(t, prescribe(a, high), "check the prescribed")
+		cautioned(t, prescribe(a, high+1), advice.Warn, "check the prescribed")
+	}
+}
+
+func TestMultipliedEstimateIsReferred(t *testing.T) {
+	for _, s := range []energy.Stage{adultOf(energy.Dog)(16 * kg), adultOf(energy.Ferret)(1 * kg), linear(16 * kg), restingOf(energy.Cat)(4 * kg)} {
+		e := estimate(t, s)
+		e.Daily *= 10
+		if c := e.Cautions(); len(c) == 0 || c[0].Level != advice.Refer {
+			t.Errorf("%T times ten: %v", s, c)
+		}
 	}
 }

@@ -19,8 +19,9 @@
 //
 // # Gates
 //
-// A very thin animal (2/9, 1/5 or less), one unfed for five days or more, an
-// ill one and one fed by tube get no computed amount. The error matches
+// A very thin animal (2/9, 1/5 or less, or 30 % below its recorded ideal weight),
+// one unfed for five days or more, an ill one and one fed by tube get no computed
+// amount. The error matches
 // ErrVeterinarian with errors.Is and names the figure that lifts it, which
 // Prescribed takes. A weight that no animal of the species and stage has is
 // refused with the likely slip: grams, pounds, a young animal.

@@ -1,6 +1,8 @@
 package energy
 
 import (
+	"math"
+
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
 )
@@ -51,6 +53,10 @@ type explainer interface {
 	explain(e Estimate, w *working)
 	appendCautions(c []advice.Caution, e Estimate) []advice.Caution
 }
+
+// near reports whether two energies are equal but for the last bits, in which
+// architectures may differ.
+func near(a, b units.Energy) bool { return math.Abs(float64(a-b)) <= 1e-12*math.Abs(float64(b)) }
 
 // Cautions returns what the figure must be shown with, the gravest first: a
 // refer-level caution comes before the grams. The zero Estimate has none.

@@ -48,6 +48,6 @@ func ExampleEstimate_Explain() {
 	// formula   none: 160.0 kcal a day, set by Dr A. Example
 	// result    160 kcal/day
 	// next      weigh again in 7 days
+	// caution   warn: nothing to hold the prescribed energy against: no species with a known need, or no weight [ours, not published]
 	// caution   note: condition not scored: without it nobody can say whether this weight is right [ours, not published]
-	// caution   note: nothing to hold the prescribed energy against [ours, not published]
 }

@@ -34,11 +34,15 @@ const (
 	ferretHigh     = 2   // times the ferret's high end
 	maxDaily       = 50 * units.Megacalorie
 
-	// Beyond so many times those bounds a slip is certain: the highest need in
-	// print, a bitch with eleven puppies, is 7 times the resting energy, and
-	// ladders start at a quarter of it.
-	absurdLow  = 0.2
-	absurdHigh = 10.0 / 3
+	// In growth and lactation more is usual: up to 3.4 times for a young
+	// kitten, 7 times for a bitch with eleven puppies.
+	growingHigh   = 4
+	lactatingHigh = 8
+
+	// Beyond so many times those bounds a slip is all but certain. Ladders
+	// start at a quarter of the resting energy.
+	absurdLow  = 0.5
+	absurdHigh = 5.0 / 3
 )
 
 // prescribedReweigh: an animal on a set figure is weighed every week. Ours.
@@ -61,7 +65,7 @@ func (p Prescribed) Estimate() (Estimate, error) {
 	if !(p.Daily > 0 && p.Daily <= maxDaily) {
 		faults = append(faults, refuse("prescribed energy", energyText(p.Daily), "more than 0 kcal and at most 50000 kcal a day", ""))
 	}
-	if strings.TrimSpace(p.By) == "" || strings.ContainsFunc(p.By, unicode.IsControl) {
+	if !strings.ContainsFunc(p.By, unicode.IsLetter) || strings.ContainsFunc(p.By, unicode.IsControl) {
 		faults = append(faults, refuse("by", p.By, "the name of the veterinarian who set the energy, on one line", ""))
 	}
 	if len(faults) > 0 {
@@ -82,11 +86,17 @@ func (a Animal) usual() (units.Range[units.Energy], string, bool) {
 	}
 	switch a.Species {
 	case Dog, Cat:
-		r := rer(a.Weight)
+		r, high, what := rer(a.Weight), units.Energy(prescribedHigh), "0.5 to 3 times its resting energy"
+		switch {
+		case a.Circumstances.Has(Lactating):
+			high, what = lactatingHigh, "0.5 to 8 times its resting energy, in lactation"
+		case a.Circumstances.Has(Growing) || 0 < a.Age && a.Age < grown:
+			high, what = growingHigh, "0.5 to 4 times its resting energy, in growth"
+		}
 		return units.Range[units.Energy]{
 			Low:  units.Energy(math.Floor(float64(prescribedLow * r))),
-			High: units.Energy(math.Ceil(float64(prescribedHigh * r))),
-		}, "0.5 to 3 times its resting energy", true
+			High: units.Energy(math.Ceil(float64(high * r))),
+		}, what, true
 	case Ferret:
 		kg := units.Energy(a.Weight.Kilograms())
 		c := &ferretPerKilogram
@@ -133,7 +143,7 @@ func (p Prescribed) appendCautions(c []advice.Caution, e Estimate) []advice.Caut
 	usual, what, ok := e.Animal.usual()
 	if !ok {
 		return append(c, advice.Caution{
-			Level: advice.Note, Text: "nothing to hold the prescribed energy against", Source: ours,
+			Level: advice.Warn, Text: "nothing to hold the prescribed energy against: no species with a known need, or no weight", Source: ours,
 		})
 	}
 	nine, scored := e.Animal.Condition.Nine()

@@ -29,7 +29,7 @@ func TestPrescribedOutsideTheUsualRangeOffersTheSlip(t *testing.T) {
 	}{
 		// 4184 kJ are 1000 kcal.
 		{
-			"kilojoules", prescribe(dog, 4184), advice.Warn,
+			"kilojoules", prescribe(dog, 4184), advice.Refer,
 			"check the prescribed 4184 kcal, above" + ends + ": kilojoules? that is 1000 kcal, one digit too many? that is 418 kcal",
 		},
 		{
@@ -37,7 +37,7 @@ func TestPrescribedOutsideTheUsualRangeOffersTheSlip(t *testing.T) {
 			"check the prescribed 9000 kcal, above" + ends + ": one digit too many? that is 900 kcal",
 		},
 		{
-			"one of three meals", prescribe(dog, 100), advice.Warn,
+			"one of three meals", prescribe(dog, 100), advice.Refer,
 			"check the prescribed 100 kcal, below" + ends + ": one of 3 meals? the day is 300 kcal, one of 4 meals? the day is 400 kcal, one digit too few? that is 1000 kcal",
 		},
 		{
@@ -99,8 +99,8 @@ func TestFerretFarBelowIsHalfOfItsLowEnd(t *testing.T) {
 
 func TestPrescribedWithNothingToHoldItAgainstSaysSo(t *testing.T) {
 	const nothing = "nothing to hold the prescribed energy against"
-	cautioned(t, prescribe(energy.Animal{}, 250), advice.Note, nothing)
-	cautioned(t, prescribe(energy.Animal{Species: energy.Dog}, 250), advice.Note, nothing)
-	cautioned(t, prescribe(animal(energy.Other, 2*kg), 250), advice.Note, nothing)
+	cautioned(t, prescribe(energy.Animal{}, 250), advice.Warn, nothing)
+	cautioned(t, prescribe(energy.Animal{Species: energy.Dog}, 250), advice.Warn, nothing)
+	cautioned(t, prescribe(animal(energy.Other, 2*kg), 250), advice.Warn, nothing)
 	silent(t, prescribe(animal(energy.Dog, 16*kg), 500), nothing)
 }

@@ -166,6 +166,8 @@ func TestPrescribedNeedsAFigureAndAName(t *testing.T) {
 	}
 	const wantBy = `want the name of the veterinarian who set the energy, on one line`
 	refused(t, energy.Prescribed{Daily: 250}, "by", `energy: by "": `+wantBy)
+	refused(t, energy.Prescribed{Daily: 250, By: "\u200b"}, "by", "energy: by \"\\u200b\": "+wantBy)
+	refused(t, energy.Prescribed{Daily: 250, By: "Dr A\nresult 9 kcal"}, "by", `energy: by "Dr A\nresult 9 kcal": `+wantBy)
 	refused(t, energy.Prescribed{Daily: 250, By: " \t"}, "by", `energy: by " \t": `+wantBy)
 }
 

@@ -63,7 +63,7 @@ func (r Resting) Estimate() (Estimate, error) {
 
 func (r Resting) fits(e Estimate) bool {
 	return r.Animal == e.Animal && (r.Animal.Species == Dog || r.Animal.Species == Cat) &&
-		(e.Method == RERPower || e.Method == RERLinear)
+		(e.Method == RERPower && near(e.Daily, rer(e.Weight)) || e.Method == RERLinear && near(e.Daily, rerLinear(e.Weight)))
 }
 
 func (r Resting) explain(e Estimate, w *working) {
@@ -82,6 +82,12 @@ func (r Resting) appendCautions(c []advice.Caution, e Estimate) []advice.Caution
 	c = append(c, advice.Caution{
 		Level: advice.Note, Text: "resting energy is not a day's ration for a healthy animal", Source: ours,
 	})
+	const more = Growing | Pregnant | Lactating
+	if a := &e.Animal; a.Circumstances&more != 0 || 0 < a.Age && a.Age < grown {
+		c = append(c, advice.Caution{
+			Level: advice.Refer, Text: "a growing, pregnant or lactating animal needs a multiple of its resting energy", Source: ours,
+		})
+	}
 	if e.Method == RERLinear && e.Weight > linearWarn {
 		c = append(c, advice.Caution{
 			Level:  advice.Warn,
