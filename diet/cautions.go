@@ -119,6 +119,9 @@ func (f *Food) plausibility(c []advice.Caution, d Density) []advice.Caution {
 	if least := leastUsual * units.EnergyDensity(f.dryMatter()); f.Form != Liquid && known && d.Energy < least {
 		warn("is little" + water() + ", where foods hold " + density(least) + " or more: is it kcal/lb, kJ/100 g, or for another food?")
 	}
+	if maybeDry := f.Form == Dry || f.Form == 0 && !f.Label.Serving.isCan(); maybeDry && !known && d.Energy >= leastAsFed && d.Energy < leastUsual {
+		warn("is little for a dry food: is it wet (give its moisture), or kcal per cup, or kcal/lb?")
+	}
 	if f.Form != Liquid && !known && d.Energy < leastAsFed {
 		warn("is less than foods hold: is it kcal/100 g, or kcal per cup or can?")
 	}

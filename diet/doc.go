@@ -51,10 +51,11 @@
 //
 // Where the moisture is not known, dm is 1 for the first two (0.4 for the
 // warning on a wet food, or one that comes in cans, tins, pouches or trays), and
-// instead of the others less than 500 kcal/kg is
-// refused. What is Liquid or Complementary may hold less, from 10 kcal/kg; the
-// complementary food is then warned of unless it is Liquid. A cup that is given 227 g or 240 g is
-// warned of even where the figures agree.
+// instead of the others less than 500 kcal/kg is refused, and less than 2500 is
+// warned of unless the food is wet or comes like it. What is Liquid or
+// Complementary may hold less, from 10 kcal/kg; the complementary food is then
+// warned of unless it is Liquid. A cup that is given 227 g or 240 g is warned of
+// even where the figures agree.
 //
 // # Numbers
 //
