@@ -38,9 +38,10 @@ type Ration struct {
 // weight in milk, a queen in lactation 31 % in wet food; an adult on dry food
 // takes 1 to 2 %. Where the weight is not known, maxMass is the limit.
 const (
-	warnShare = 0.15
-	maxShare  = 0.50
-	maxMass   = 20 * units.Kilogram
+	adultShare  = 0.15 // refer above it
+	hungryShare = 0.35 // for the young, for pregnancy and lactation, and for ferrets
+	maxShare    = 0.50
+	maxMass     = 20 * units.Kilogram
 )
 
 // Weigh returns the masses of the foods of menu that hold the day's energy of
@@ -107,9 +108,14 @@ func (r Ration) Equal(s Ration) bool {
 // is to be said of the animal, of its energy and of each food.
 func (r Ration) Cautions() []advice.Caution {
 	c := append(r.need.Cautions(), r.menu.Cautions(r.need.Animal)...)
-	if w := r.need.Animal.Weight; w > 0 {
+	if a := &r.need.Animal; a.Weight > 0 {
+		const hungry = energy.Growing | energy.Pregnant | energy.Lactating
+		limit := adultShare
+		if a.Species == energy.Ferret || a.Circumstances&hungry != 0 || 0 < a.Age && a.Age < energy.Year {
+			limit = hungryShare
+		}
 		for i := range r.n {
-			if share := float64(r.parts[i].mass / w); share > warnShare {
+			if share := float64(r.parts[i].mass / a.Weight); share > limit {
 				c = append(c, advice.Caution{
 					Level: advice.Refer, Source: advice.Source{Seen: advice.Ours},
 					Text: trimmed(r.parts[i].mass) + " of " + r.menu[i].Food.Name + " a day is " +

@@ -3,6 +3,7 @@ package portion_test
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 
 	"example.org/bowlgram/diet"
@@ -74,6 +75,31 @@ func TestMuchFoodForTheBodyIsReferred(t *testing.T) {
 		}
 	}
 	t.Errorf("cautions %v, want %q", r.Cautions(), want)
+}
+
+// A ferret's 300 kcal are 25 % of its weight in a wet food of 1000 kcal/kg, and a
+// kitten takes 22 % in milk: nothing unusual.
+func TestMuchFoodIsUsualForFerretsAndTheYoung(t *testing.T) {
+	wet := diet.Food{Name: "a wet food", Form: diet.Wet, Label: diet.Label{Energy: 1000 * units.KilocaloriePerKilogram}}
+	for _, stage := range []energy.Stage{
+		energy.Adult{Animal: energy.Animal{Species: energy.Ferret, Weight: 1.2 * units.Kilogram}},
+		energy.Prescribed{Animal: energy.Animal{Species: energy.Cat, Weight: 200, Age: 3 * energy.Week}, Daily: 44, By: "a veterinarian"},
+		energy.Prescribed{Animal: energy.Animal{Species: energy.Cat, Weight: 4000, Circumstances: energy.Lactating}, Daily: 1000, By: "a veterinarian"},
+	} {
+		need, err := stage.Estimate()
+		if err != nil {
+			t.Fatal(err)
+		}
+		r, err := portion.Weigh(need, diet.Only(wet))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, c := range r.Cautions() {
+			if strings.Contains(c.Text, "of the body weight") {
+				t.Errorf("%+v: %v", stage, c)
+			}
+		}
+	}
 }
 
 func TestRefusedScales(t *testing.T) {
