@@ -49,6 +49,7 @@ type order struct {
 	times   int // meals a day
 	scale   units.Mass
 	earlier int    // the line that the animal stood on before; 0: it is new
+	faulty  bool   // whether the row couldn't be taken apart: it may hold the animal
 	hold    string // why nothing is to be fed; empty: nothing holds it
 	problem string // what is wrong with the row; empty: nothing
 }
@@ -85,6 +86,11 @@ func (a *animals) next(o *order, foods *foods) error {
 	var p problems
 	if rec.fault != "" {
 		o.name, o.place, o.food = oneLine(o.name), oneLine(o.place), oneLine(o.food)
+		o.faulty = true
+		if nameFault(o.name) == "" {
+			a.key = appendKey(a.key[:0], o.name)
+			o.earlier = max(a.seen.add(a.key, o.line), 0)
+		}
 		p.texts = append(p.texts, rec.fault+", feed nothing by this line: it may hold the animal")
 	} else {
 		a.read(o, &rec, foods, &p)
@@ -202,7 +208,7 @@ func (a *animals) readStage(o *order, rec *record, p *problems) energy.Stage {
 		switch why := nameFault(by); {
 		case by == "":
 			p.add("by", by, "want the name of who prescribed the energy")
-			by = "?"
+			by = "nobody" // a name, to find what else is wrong
 		case why != "":
 			p.add("by", by, why)
 		}

@@ -37,6 +37,7 @@ type food struct {
 // foods are the foods file, by the name that the animals file uses.
 type foods struct {
 	byID map[string]*food
+	keys map[string]*food // by what a person can't tell apart
 	ids  []string
 }
 
@@ -47,7 +48,7 @@ func readFoods(r *records, report func(string)) (*foods, error) {
 	if err != nil {
 		return nil, err
 	}
-	fs := &foods{byID: make(map[string]*food)}
+	fs := &foods{byID: make(map[string]*food), keys: make(map[string]*food)}
 	for {
 		rec, err := r.next()
 		if err == io.EOF {
@@ -75,7 +76,8 @@ func (fs *foods) add(h header, rec *record) string {
 		p.add("food", f.id, why)
 		return p.String(f.line)
 	}
-	if earlier := fs.byID[f.id]; earlier != nil {
+	key := string(appendKey(nil, f.id))
+	if earlier := fs.keys[key]; earlier != nil {
 		p.add("food", f.id, "already on line "+strconv.Itoa(earlier.line)+", want each food once: neither is used")
 		text := p.String(f.line)
 		if earlier.problem == "" {
@@ -83,7 +85,7 @@ func (fs *foods) add(h header, rec *record) string {
 		}
 		return text
 	}
-	fs.byID[f.id] = f
+	fs.byID[f.id], fs.keys[key] = f, f
 	fs.ids = append(fs.ids, f.id)
 
 	kind := diet.Food{Name: f.id}

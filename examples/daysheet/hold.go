@@ -21,7 +21,7 @@ func appendHoldCautions(dst []advice.Caution, o *order) []advice.Caution {
 	if o.earlier > 0 {
 		dst = append(dst, advice.Caution{
 			Level: advice.Refer, Source: advice.Source{Seen: advice.Ours},
-			Text: "line " + strconv.Itoa(o.earlier) + " has this animal without this hold: feed it nothing until that is settled",
+			Text: "line " + strconv.Itoa(o.earlier) + " has this animal too: feed it nothing until it is settled whether this line holds it",
 		})
 	}
 	const end = ": let the veterinarian set the hour at which the hold ends"

@@ -120,13 +120,18 @@ func (s *nameSet) line(at uint32) int {
 }
 
 // appendKey appends what makes two names that a person can't tell apart the
-// same: lower case, single spaces, nothing invisible.
+// same: lower case, single spaces, nothing invisible. A letter with its accent
+// is not the same as the letter and a combining accent.
 func appendKey(dst []byte, name string) []byte {
 	space := false
 	for i, c := range name {
 		switch {
 		case c >= 0x80:
-			return append(dst, slowKey(name[i:], space)...)
+			rest := slowKey(name[i:], space)
+			if len(dst) == 0 {
+				rest = strings.TrimPrefix(rest, " ")
+			}
+			return append(dst, rest...)
 		case c == ' ':
 			space = true
 			continue
@@ -145,13 +150,16 @@ func appendKey(dst []byte, name string) []byte {
 // slowKey is appendKey from the first character on that isn't ASCII.
 func slowKey(rest string, space bool) string {
 	visible := strings.Map(func(r rune) rune {
-		if unicode.Is(unicode.Cf, r) {
+		if unicode.Is(unicode.Cf, r) || unicode.Is(unicode.Variation_Selector, r) || unicode.Is(unicode.Other_Default_Ignorable_Code_Point, r) {
 			return -1
 		}
 		return unicode.ToLower(r)
 	}, rest)
 	key := strings.Join(strings.Fields(visible), " ")
-	if space || unicode.IsSpace([]rune(visible + ".")[0]) {
+	if key == "" {
+		return ""
+	}
+	if space || unicode.IsSpace([]rune(visible)[0]) {
 		key = " " + key
 	}
 	return key

@@ -73,7 +73,7 @@ func TestNamesCostAtMost100BytesARow(t *testing.T) {
 
 func TestNamesThatLookTheSameAreTheSame(t *testing.T) {
 	for _, same := range [][]string{
-		{"Rex", "rex", "REX", "Re\u200bx"},
+		{"Rex", "rex", "REX", "Re\u200bx", "Rex \u200b", "\u200b Rex", "Re\ufe0fx", "Re\u034fx"},
 		{"Rex 2", "rex  2", "Rex\u00a02", "Rex \u00a0 2"},
 		{"Élan", "élan", "ÉLAN"},
 		{"a é", "a  É", "A\u00a0é"},

@@ -22,7 +22,7 @@ type plan struct {
 // work fills in the rest of p from its order. The slices of p are used again.
 func (p *plan) work(foods *foods) {
 	p.meals, p.cautions = p.meals[:0], p.cautions[:0]
-	if p.hold != "" {
+	if p.hold != "" || p.faulty {
 		p.cautions = appendHoldCautions(p.cautions, &p.order)
 	}
 	if p.problem != "" {

@@ -87,11 +87,15 @@ func nameFault(name string) string {
 func hasControl(s string) bool {
 	for i := range len(s) {
 		if c := s[i]; c < ' ' || c >= 0x7f {
-			return strings.ContainsFunc(s[i:], unicode.IsControl)
+			return strings.ContainsFunc(s[i:], isControl)
 		}
 	}
 	return false
 }
+
+// isControl reports whether c steers how text is shown: a control character, or
+// one that turns the direction of writing.
+func isControl(c rune) bool { return unicode.IsControl(c) || unicode.Is(unicode.Bidi_Control, c) }
 
 // oneLine makes a free text fit one line.
 func oneLine(s string) string {
@@ -99,6 +103,6 @@ func oneLine(s string) string {
 		return s
 	}
 	return strings.Join(strings.FieldsFunc(s, func(r rune) bool {
-		return unicode.IsSpace(r) || unicode.IsControl(r)
+		return unicode.IsSpace(r) || isControl(r)
 	}), " ")
 }

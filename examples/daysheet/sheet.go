@@ -45,7 +45,7 @@ func newTextSheet(out io.Writer, title string, working bool) *textSheet {
 func (s *textSheet) add(p *plan) error {
 	b := block{
 		place: p.place, name: p.name, feed: feedText(p),
-		key: string(appendKey(nil, p.name)), held: p.hold != "",
+		key: string(appendKey(nil, p.name)), held: p.hold != "" || p.faulty,
 	}
 	if p.problem == "" {
 		b.sum = sumText(p)
@@ -99,7 +99,7 @@ func (s *textSheet) close() error {
 			w.heading(cmp.Or(place, "place not known"))
 		}
 		if held[b.key] && !b.held {
-			w.item("!! ", b.name+": another line of the file holds this animal: feed it nothing until that is settled")
+			w.item("!! ", b.name+": another line of the file holds this animal, or may hold it: feed it nothing until that is settled")
 		}
 		w.b.WriteString(b.feed)
 	}
