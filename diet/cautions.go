@@ -190,6 +190,9 @@ func (f *Food) stageCautions(c []advice.Caution, now energy.Circumstances) []adv
 // Cautions returns what must be said of the foods of m when the animal a is
 // fed nothing else, the most severe first, each once.
 func (m Menu) Cautions(a energy.Animal) []advice.Caution {
+	if len(m) == 1 { // nothing to compare or to sort
+		return m[0].Food.Cautions(a)
+	}
 	var all []advice.Caution
 	for i := range m {
 		for _, c := range m[i].Food.Cautions(a) {
