@@ -98,7 +98,7 @@ func (s Adult) check(method Method) units.ErrorList {
 		if err := a.checkWeight(adults[:], "an adult "); err != nil {
 			faults = append(faults, err)
 		} else if low := adults[a.Species].low; 0 < a.Ideal && a.Ideal < low {
-			faults = append(faults, refuse("ideal weight", massText(a.Ideal), massText(low)+" or more for an adult "+a.Species.String(), ""))
+			faults = append(faults, refuse("ideal weight", a.Ideal.String(), low.String()+" or more for an adult "+a.Species.String(), ""))
 		}
 	}
 	if 0 < a.Age && a.Age < grown {

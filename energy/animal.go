@@ -54,10 +54,10 @@ func (a Animal) check(gated bool) units.ErrorList {
 		faults = append(faults, refuse("condition", a.Condition.String(), conditionForms, ""))
 	}
 	if a.Ideal != 0 && !(a.Ideal > 0 && !math.IsInf(float64(a.Ideal), 0)) {
-		faults = append(faults, refuse("ideal weight", massText(a.Ideal), "above 0 g, or none if not recorded", ""))
+		faults = append(faults, refuse("ideal weight", a.Ideal.String(), "above 0 g, or none if not recorded", ""))
 	} else if ratio := float64(a.Weight / a.Ideal); a.Ideal > 0 && a.Weight > 0 && !(minPerIdeal <= ratio && ratio <= maxPerIdeal) {
-		faults = append(faults, refuse("ideal weight", massText(a.Ideal),
-			"a weight between half and twice the current "+massText(a.Weight), "pounds for kilograms?"))
+		faults = append(faults, refuse("ideal weight", a.Ideal.String(),
+			"a weight between half and twice the current "+a.Weight.String(), "pounds for kilograms?"))
 	}
 	if a.DaysUnfed < 0 {
 		faults = append(faults, refuse("days unfed", strconv.Itoa(a.DaysUnfed), "0 or more whole days", ""))
@@ -76,7 +76,7 @@ func (a Animal) check(gated bool) units.ErrorList {
 	}
 	if a.Ideal > 0 && minPerIdeal*a.Ideal <= a.Weight && a.Weight < gateIdeal*a.Ideal {
 		faults = append(faults, &VeterinarianError{
-			Field: "weight", Value: massText(a.Weight),
+			Field: "weight", Value: a.Weight.String(),
 			Reason: "30 % or more below the recorded ideal weight of " + readable(a.Ideal) + ": too much food too soon can kill (refeeding), or one of the two is wrong",
 			Need:   needDaily,
 		})

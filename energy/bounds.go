@@ -55,12 +55,12 @@ func (a Animal) checkWeight(table []bounds, stage string) error {
 	} else if stage == "" {
 		kind = "a " + kind
 	}
-	accepted := massText(b.low) + " to " + massText(b.high) + " for " + stage + kind
+	accepted := b.low.String() + " to " + b.high.String() + " for " + stage + kind
 	if a.Weight == 0 {
 		return refuse("weight", "", accepted, "not given")
 	}
 	if !(a.Weight > 0) || math.IsInf(float64(a.Weight), 0) {
-		return refuse("weight", massText(a.Weight), accepted, "")
+		return refuse("weight", a.Weight.String(), accepted, "")
 	}
 	typed := strconv.FormatFloat(a.Weight.Kilograms(), 'f', -1, 64)
 	var hint []string
@@ -78,5 +78,5 @@ func (a Animal) checkWeight(table []bounds, stage string) error {
 			hint = append(hint, "a "+young[a.Species]+"? growth has equations of its own: Growth, not Adult")
 		}
 	}
-	return refuse("weight", massText(a.Weight), accepted, join(hint...))
+	return refuse("weight", a.Weight.String(), accepted, join(hint...))
 }

@@ -10,14 +10,6 @@ import (
 // Figures in a working or an error are rounded for reading, here and nowhere
 // else in the package.
 
-// massText is m as text, also where m is no number.
-func massText(m units.Mass) string {
-	if math.IsNaN(float64(m)) || math.IsInf(float64(m), 0) {
-		return strconv.FormatFloat(float64(m), 'f', -1, 64) + " g"
-	}
-	return m.String()
-}
-
 // round writes x with n decimals.
 func round(x float64, n int) string { return strconv.FormatFloat(x, 'f', n, 64) }
 

@@ -202,10 +202,10 @@ func (e *Estimate) UnmarshalJSON(data []byte) error {
 		got, want   float64
 		text, wants string
 	}{
-		{"weight", float64(j.Weight), float64(x.Weight), massText(j.Weight), massText(x.Weight)},
-		{"daily", float64(j.Daily), float64(x.Daily), energyText(j.Daily), energyText(x.Daily)},
-		{"low", float64(j.Low), float64(x.Low), energyText(j.Low), energyText(x.Low)},
-		{"high", float64(j.High), float64(x.High), energyText(j.High), energyText(x.High)},
+		{"weight", float64(j.Weight), float64(x.Weight), j.Weight.String(), x.Weight.String()},
+		{"daily", float64(j.Daily), float64(x.Daily), j.Daily.String(), x.Daily.String()},
+		{"low", float64(j.Low), float64(x.Low), j.Low.String(), x.Low.String()},
+		{"high", float64(j.High), float64(x.High), j.High.String(), x.High.String()},
 		{"basis", float64(j.Basis), float64(x.Basis), j.Basis.String(), x.Basis.String()},
 		{"method", float64(j.Method), float64(x.Method), j.Method.String(), x.Method.String()},
 		{"reweigh", float64(j.Reweigh), float64(x.Reweigh), j.Reweigh.String(), x.Reweigh.String()},

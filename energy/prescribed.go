@@ -63,7 +63,7 @@ func (p Prescribed) Estimate() (Estimate, error) {
 		a = p.Animal
 	}
 	if !(p.Daily > 0 && p.Daily <= maxDaily) {
-		faults = append(faults, refuse("prescribed energy", energyText(p.Daily), "more than 0 kcal and at most 50000 kcal a day", ""))
+		faults = append(faults, refuse("prescribed energy", p.Daily.String(), "more than 0 kcal and at most 50000 kcal a day", ""))
 	}
 	if !strings.ContainsFunc(p.By, unicode.IsLetter) || strings.ContainsFunc(p.By, unicode.IsControl) {
 		faults = append(faults, refuse("by", p.By, "the name of the veterinarian who set the energy, on one line", ""))
@@ -176,12 +176,4 @@ func (p Prescribed) appendCautions(c []advice.Caution, e Estimate) []advice.Caut
 		off.Text += "; a ferret fed so little is in danger of low blood sugar"
 	}
 	return append(c, off)
-}
-
-// energyText is e as text, also where e is no number.
-func energyText(e units.Energy) string {
-	if math.IsNaN(float64(e)) || math.IsInf(float64(e), 0) {
-		return strconv.FormatFloat(float64(e), 'f', -1, 64) + " kcal"
-	}
-	return e.String()
 }

@@ -44,7 +44,7 @@ func (r Resting) Estimate() (Estimate, error) {
 	case method != RERPower && method != RERLinear:
 		faults = append(faults, refuse("method", method.given(), "rer_power or rer_linear", ""))
 	case method == RERLinear && len(faults) == 0 && (w < linearLow || linearHigh < w):
-		faults = append(faults, refuse("weight", massText(w), "2 kg to 45 kg for method rer_linear", "rer_power takes any weight"))
+		faults = append(faults, refuse("weight", w.String(), "2 kg to 45 kg for method rer_linear", "rer_power takes any weight"))
 	}
 	if len(faults) > 0 {
 		return Estimate{}, faults.Err()
