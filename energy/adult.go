@@ -20,16 +20,16 @@ import (
 //	senior     1.4   1.25   (cat: the middle of 1.1 to 1.4)
 //	unknown    1.6   1.2    (the lower factor, with a caution)
 //
-// Method NRC2006 or FEDIAF takes an allometric equation instead: see Methods
-// in the package documentation. A ferret gets 250 kcal/kg, the middle of the
-// published 200 to 300, whatever its status, as an amount to offer with food
-// always available.
+// Method NRC2006, FEDIAF, Bermingham or, for dogs, Thes takes an allometric
+// equation instead: Methods lists them. A ferret gets 250 kcal/kg, the middle
+// of the published 200 to 300, whatever its status, as an amount to offer with
+// food always available.
 //
 // The weight used is the recorded ideal weight where that is below the current
-// weight, else the current one; the overweight-cat curve of NRC 2006 is made
-// for the current weight and takes that. A growing, pregnant or lactating
-// animal is refused, and so are one under six months old (ours) and a weight no
-// adult has.
+// weight, else the current one; the curves for overweight cats, of NRC 2006
+// and of Bermingham, are made for the current weight and take that. A growing,
+// pregnant or lactating animal is refused, and so are one under six months old
+// (ours) and a weight no adult has.
 type Adult struct {
 	Animal Animal `json:"animal"`
 	Status Status `json:"status,omitzero"`
@@ -66,7 +66,7 @@ func (s Adult) Estimate() (Estimate, error) {
 	}
 	w, basis := a.weightUsed()
 	c := s.coefficient(method)
-	if c == &catNRCFat {
+	if c == &catNRCFat || c == &catBerminghamHeavy {
 		w, basis = a.Weight, Current
 	}
 	base := s.base(method, c, w)
@@ -105,15 +105,7 @@ func (s Adult) check(method Method) units.ErrorList {
 		faults = append(faults, refuse("age", a.Age.String(), "6 mo or more for an adult",
 			"a growing animal needs more than maintenance: Growth, or Prescribed with a veterinarian's figure"))
 	}
-	for _, r := range [...]struct {
-		bit Circumstances
-		to  string
-	}{{Growing, "Growth"}, {Pregnant, "Gestation"}, {Lactating, "Lactation"}} {
-		if a.Circumstances.Has(r.bit) {
-			faults = append(faults, refuse("circumstances", r.bit.String(), "an adult at maintenance",
-				"it needs more than maintenance: "+r.to+", or Prescribed with a veterinarian's figure"))
-		}
-	}
+	faults = append(faults, a.misplaced("an adult at maintenance", 0)...)
 	if s.Status > Unknown {
 		faults = append(faults, refuse("status", strconv.Itoa(int(s.Status)), enumStatus, ""))
 	}
@@ -123,8 +115,12 @@ func (s Adult) check(method Method) units.ErrorList {
 		}
 		return faults
 	}
-	if method != FactorOnRER && method != NRC2006 && method != FEDIAF {
-		faults = append(faults, refuse("method", method.given(), "factor_on_rer, nrc_2006 or fediaf", ""))
+	accepted := []Method{FactorOnRER, NRC2006, FEDIAF, Bermingham, Thes}
+	if a.Species == Cat {
+		accepted = accepted[:4] // Thes is of dogs
+	}
+	if err := checkMethod(method, accepted...); err != nil {
+		faults = append(faults, err)
 	}
 	if s.Status == 0 {
 		faults = append(faults, refuse("status", "", enumStatus, "not given"))
@@ -151,6 +147,19 @@ func (s Adult) coefficient(method Method) *coefficient {
 			return &catFEDIAF[s.Status]
 		}
 		return &dogFEDIAF[s.Status]
+	case Bermingham:
+		if !cat {
+			return &dogBermingham
+		}
+		switch nine, ok := s.Animal.Condition.Nine(); {
+		case ok && nine <= warnThin:
+			return &catBerminghamLight
+		case ok && nine >= warnFat:
+			return &catBerminghamHeavy
+		}
+		return &catBerminghamNormal
+	case Thes:
+		return &dogThes
 	case PerKilogram:
 		return &ferretPerKilogram
 	}
@@ -162,13 +171,22 @@ func (s Adult) coefficient(method Method) *coefficient {
 
 // exponent returns the power of the body weight that the coefficient goes with.
 func (s Adult) exponent(method Method, c *coefficient) float64 {
-	switch {
-	case method == PerKilogram:
+	switch c {
+	case &ferretPerKilogram:
 		return 1
-	case s.Animal.Species == Dog || method == FactorOnRER:
-		return 0.75
-	case c == &catNRCFat:
+	case &catNRCFat:
 		return exponentCatFat
+	case &dogBermingham:
+		return exponentDogBermingham
+	case &catBerminghamLight:
+		return exponentCatBerminghamLight
+	case &catBerminghamNormal:
+		return exponentCatBerminghamNormal
+	case &catBerminghamHeavy:
+		return exponentCatBerminghamHeavy
+	}
+	if s.Animal.Species == Dog || method == FactorOnRER {
+		return 0.75
 	}
 	return exponentCat
 }
@@ -188,26 +206,6 @@ func (s Adult) base(method Method, c *coefficient, w units.Mass) units.Energy {
 	}
 }
 
-func (s Adult) fits(e Estimate) bool {
-	if s.Animal != e.Animal || s.Status > Unknown {
-		return false
-	}
-	switch e.Method {
-	case PerKilogram:
-		if s.Animal.Species != Ferret {
-			return false
-		}
-	case FactorOnRER, NRC2006, FEDIAF:
-		if s.Status == 0 || s.Animal.Species != Dog && s.Animal.Species != Cat {
-			return false
-		}
-	default:
-		return false
-	}
-	c := s.coefficient(e.Method)
-	return near(e.Daily, units.Energy(c.value)*s.base(e.Method, c, e.Weight))
-}
-
 func (s Adult) explain(e Estimate, w *working) {
 	c := s.coefficient(e.Method)
 	value := short(c.value)
@@ -224,7 +222,7 @@ func (s Adult) explain(e Estimate, w *working) {
 	} else {
 		kg, x := short(e.Weight.Kilograms()), ""
 		if p := s.exponent(e.Method, c); p != 1 {
-			x = "^" + round(p, 2)
+			x = "^" + short(p)
 		}
 		base := s.base(e.Method, c, e.Weight)
 		w.line("formula", value+" × kg"+x+" ("+c.label+")")
@@ -252,9 +250,9 @@ func (s Adult) appendCautions(c []advice.Caution, e Estimate) []advice.Caution {
 	}
 	switch {
 	case s.Status != Unknown || e.Animal.Species == Ferret:
-	case e.Method == NRC2006:
+	case e.Method == NRC2006, e.Method == Bermingham, e.Method == Thes:
 		c = append(c, advice.Caution{
-			Level: advice.Warn, Text: "neuter status unknown: NRC 2006 does not ask for it, and a neutered animal may need less", Source: ours,
+			Level: advice.Warn, Text: "neuter status unknown: this equation does not ask for it, and a neutered animal may need less", Source: ours,
 		})
 	default:
 		c = append(c, advice.Caution{

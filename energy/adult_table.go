@@ -82,6 +82,35 @@ const (
 	exponentCatFat = 0.40
 )
 
+// Bermingham and others: 70 groups of dogs from pet to racing, kcal × kg^-0.93,
+// and 115 groups of cats, light, normal or heavy, each with a power of its own.
+// Which score is light or heavy is ours. The minus signs before the exponents
+// in print are part of the unit.
+var (
+	dogBermingham = coefficient{81.5, 0, 0, "dogs from pet to racing", sourceBerminghamDog}
+
+	catBerminghamLight  = coefficient{53.7, 0, 0, "light cat", sourceBerminghamCat}
+	catBerminghamNormal = coefficient{46.8, 0, 0, "cat of normal weight", sourceBerminghamCat}
+	catBerminghamHeavy  = coefficient{131.8, 0, 0, "heavy cat, on its current weight", sourceBerminghamCat}
+)
+
+const (
+	exponentDogBermingham       = 0.93
+	exponentCatBerminghamLight  = 1.061
+	exponentCatBerminghamNormal = 1.115
+	exponentCatBerminghamHeavy  = 0.366
+)
+
+// dogThes is the mean of 586 client-owned dogs, 58 % of them neutered, with the
+// standard deviation of 29 on either side, kcal × kg^-0.75.
+var dogThes = coefficient{98, 98 - 29, 98 + 29, "client-owned dogs, mean and standard deviation of 586", sourceThes}
+
+var (
+	sourceBerminghamDog = advice.Source{Work: "Bermingham and others, Energy requirements of adult dogs: a meta-analysis, PLoS ONE 2014;9(10):e109681", Where: "abstract", Seen: advice.Primary}
+	sourceBerminghamCat = advice.Source{Work: "Bermingham and others, Energy requirements of adult cats, Br J Nutr 2010;103:1083-1093", Where: "abstract", Seen: advice.Primary}
+	sourceThes          = advice.Source{Work: "Thes M, dissertation on the energy requirement of privately kept dogs and cats, LMU Munich, 2014", Where: "abstract", Seen: advice.Primary}
+)
+
 // ferretPerKilogram is kcal for each kg: SACN 5th ed., Table 70-1, prints 200
 // to 300. The middle is used.
 var ferretPerKilogram = coefficient{250, 200, 300, "adult ferret, the middle of 200 to 300", sourceFerret}

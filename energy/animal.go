@@ -2,6 +2,7 @@ package energy
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"example.org/bowlgram/energy/advice"
@@ -98,6 +99,33 @@ func (a Animal) check(gated bool) units.ErrorList {
 			faults = append(faults, &VeterinarianError{
 				Field: "circumstances", Value: g.bit.String(), Reason: g.reason, Need: needDaily,
 			})
+		}
+	}
+	return faults
+}
+
+// checkSpecies refuses a species that the stage has no equation for.
+func (a Animal) checkSpecies(hint string, takes ...Species) error {
+	switch {
+	case slices.Contains(takes, a.Species), a.Species > Other:
+		return nil // one out of range is among the faults of check
+	case a.Species == 0:
+		hint = "not given"
+	}
+	return refuse("species", a.Species.String(), list(takes), hint)
+}
+
+// misplaced refuses the growing, the pregnant and the lactating, but for those
+// that the stage is made for.
+func (a Animal) misplaced(stage string, takes Circumstances) units.ErrorList {
+	var faults units.ErrorList
+	for _, r := range [...]struct {
+		bit Circumstances
+		to  string
+	}{{Growing, "Growth"}, {Pregnant, "Gestation"}, {Lactating, "Lactation"}} {
+		if a.Circumstances.Has(r.bit) && !takes.Has(r.bit) {
+			faults = append(faults, refuse("circumstances", r.bit.String(), stage,
+				"it needs more than maintenance: "+r.to+", or Prescribed with a veterinarian's figure"))
 		}
 	}
 	return faults

@@ -44,19 +44,29 @@ func spread(s Species, daily units.Energy) (low, high units.Energy) {
 	return daily * (1 - f), daily * (1 + f)
 }
 
-// explainer is what this package's own stages can do besides.
+// explainer is what this package's own stages can do besides. The estimate is
+// one that the stage made.
 type explainer interface {
 	Stage
-	// fits reports whether the stage could have made e. A caller can put any
-	// figures together, and a record can hold any.
-	fits(e Estimate) bool
 	explain(e Estimate, w *working)
 	appendCautions(c []advice.Caution, e Estimate) []advice.Caution
 }
 
-// near reports whether two energies are equal but for the last bits, in which
+// near reports whether two figures are equal but for the last bits, in which
 // architectures may differ.
-func near(a, b units.Energy) bool { return math.Abs(float64(a-b)) <= 1e-12*math.Abs(float64(b)) }
+func near(a, b float64) bool { return math.Abs(a-b) <= 1e-12*math.Abs(b) }
+
+// follows reports whether the stage gives e. A caller can put any figures
+// together, and a record can hold any.
+func (e Estimate) follows() bool {
+	x, err := e.Stage.Estimate()
+	if err != nil || !near(float64(e.Weight), float64(x.Weight)) ||
+		!near(float64(e.Daily), float64(x.Daily)) || !near(float64(e.Low), float64(x.Low)) || !near(float64(e.High), float64(x.High)) {
+		return false
+	}
+	x.Weight, x.Daily, x.Low, x.High = e.Weight, e.Daily, e.Low, e.High
+	return x == e
+}
 
 // Cautions returns what the figure must be shown with, the gravest first: a
 // refer-level caution comes before the grams. The zero Estimate has none.
@@ -67,7 +77,7 @@ func (e Estimate) Cautions() []advice.Caution {
 	const usual = 6 // few animals have more
 	c := e.Animal.appendCautions(make([]advice.Caution, 0, usual))
 	if s, ok := e.Stage.(explainer); ok {
-		if s.fits(e) {
+		if e.follows() {
 			c = s.appendCautions(c, e)
 		} else {
 			c = append(c, advice.Caution{

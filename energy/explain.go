@@ -40,16 +40,15 @@ func (e Estimate) Explain() string {
 	}
 	w.line("given", e.Animal.given())
 	if e.Weight > 0 {
-		text := readable(e.Weight) + ", the " + e.Basis.String() + " weight"
-		if e.Basis == Ideal {
-			text += ", since the animal is heavier than that"
-		}
-		w.line("weight", text)
-		if e.Basis == Ideal {
+		text := readable(e.Weight) + ", the " + e.Basis.words()
+		if heavier := e.Weight < e.Animal.Weight; e.Basis == Ideal && heavier {
+			w.line("weight", text+", since the animal is heavier than that")
 			w.source(sourceWeightUsed)
+		} else {
+			w.line("weight", text)
 		}
 	}
-	if s, ok := e.Stage.(explainer); ok && s.fits(e) {
+	if s, ok := e.Stage.(explainer); ok && e.follows() {
 		s.explain(e, &w)
 	}
 	w.line("result", kcal(e.Daily)+"/day")

@@ -52,8 +52,8 @@ func TestWorkingOfAnOverweightCatByNRC(t *testing.T) {
 	explained(t, energy.Adult{Animal: cat, Status: energy.Neutered, Method: energy.NRC2006}, ""+
 		"given     cat, 6 kg, 4 y old, condition 7/9, ideal weight 4.5 kg\n"+
 		"weight    6 kg, the current weight\n"+
-		"formula   130 × kg^0.40 (overweight cat, on its current weight)\n"+
-		"          = 130 × 6^0.40 = 130 × 2.048 = 266.2 kcal\n"+
+		"formula   130 × kg^0.4 (overweight cat, on its current weight)\n"+
+		"          = 130 × 6^0.4 = 130 × 2.048 = 266.2 kcal\n"+
 		"source    National Research Council, Nutrient Requirements of Dogs and Cats, 2006, ch. 3 (from memory)\n"+
 		"spread    ±50 %: "+handbook+", p. 377, cats at least ±50 %\n"+
 		"result    266 kcal/day\n"+

@@ -128,10 +128,6 @@ func slips(daily units.Energy, usual units.Range[units.Energy]) string {
 	return join(s...)
 }
 
-func (p Prescribed) fits(e Estimate) bool {
-	return p.Animal == e.Animal && p.Daily == e.Daily && e.Method == Prescription
-}
-
 func (p Prescribed) explain(e Estimate, w *working) {
 	w.line("formula", "none: "+kcal1(e.Daily)+" a day, set by "+p.By)
 	if usual, what, ok := e.Animal.usual(); ok {

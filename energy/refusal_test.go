@@ -126,7 +126,7 @@ func TestStatusNotGivenOrUnknownIsRefused(t *testing.T) {
 
 func TestMethodOfAnotherStageIsRefused(t *testing.T) {
 	cat, ferret := animal(energy.Cat, 4*kg), animal(energy.Ferret, 1*kg)
-	const adult, resting = "factor_on_rer, nrc_2006 or fediaf", "rer_power or rer_linear"
+	const adult, resting = "factor_on_rer, nrc_2006, fediaf or bermingham", "rer_power or rer_linear"
 	for _, tt := range []struct {
 		stage energy.Stage
 		want  string
@@ -136,7 +136,7 @@ func TestMethodOfAnotherStageIsRefused(t *testing.T) {
 		{energy.Adult{Animal: cat, Status: energy.Intact, Method: 99}, `energy: method "99": want ` + adult},
 		{energy.Adult{Animal: ferret, Method: energy.FEDIAF}, `energy: method "fediaf": want per_kilogram for a ferret`},
 		{energy.Resting{Animal: cat, Method: energy.FactorOnRER}, `energy: method "factor_on_rer": want ` + resting},
-		{energy.Resting{Animal: cat, Method: 8}, `energy: method "8": want ` + resting},
+		{energy.Resting{Animal: cat, Method: 98}, `energy: method "98": want ` + resting},
 	} {
 		refused(t, tt.stage, "method", tt.want)
 	}

@@ -61,11 +61,6 @@ func (r Resting) Estimate() (Estimate, error) {
 	return e, nil
 }
 
-func (r Resting) fits(e Estimate) bool {
-	return r.Animal == e.Animal && (r.Animal.Species == Dog || r.Animal.Species == Cat) &&
-		(e.Method == RERPower && near(e.Daily, rer(e.Weight)) || e.Method == RERLinear && near(e.Daily, rerLinear(e.Weight)))
-}
-
 func (r Resting) explain(e Estimate, w *working) {
 	if e.Method == RERLinear {
 		kg := short(e.Weight.Kilograms())

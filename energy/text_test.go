@@ -135,8 +135,8 @@ func TestTextThatIsNoNameIsRefused(t *testing.T) {
 	unread(t, energy.Cat, "hamster", `energy: species "hamster": want dog, cat, ferret or other`)
 	unread(t, energy.Cat, " ", `energy: species " ": want dog, cat, ferret or other`)
 	unread(t, energy.Intact, "spayed", `energy: status "spayed": want neutered, intact, inactive, senior or unknown`)
-	unread(t, energy.FEDIAF, "rer", `energy: method "rer": want rer_power, rer_linear, factor_on_rer, nrc_2006, fediaf, per_kilogram or prescription`)
-	unread(t, energy.Ideal, "lean", `energy: basis "lean": want current or ideal`)
+	unread(t, energy.FEDIAF, "rer", `energy: method "rer": want rer_power, rer_linear, factor_on_rer, nrc_2006, fediaf, per_kilogram, prescription, klein_2019, bermingham, thes, share_of_maintenance, share_of_intake, deficit, per_distance, two_term, percent_of_rer, measured_intake, recorded_ideal, per_point or body_fat`)
+	unread(t, energy.Ideal, "lean", `energy: basis "lean": want current, ideal or before_mating`)
 	unread(t, energy.Ill, "growing sick", `energy: circumstances "sick": want growing, pregnant, lactating, ill, tube_fed, therapeutic_diet, diabetic, urinary_disease, pancreatitis, kidney_disease, liver_disease`)
 }
 
@@ -154,7 +154,7 @@ func TestAgeThatIsNoAgeIsRefused(t *testing.T) {
 
 func TestValueOutOfRangeIsNotMarshalled(t *testing.T) {
 	for _, v := range []encoding.TextMarshaler{
-		energy.Species(5), energy.Status(6), energy.Method(8), energy.Basis(3), energy.Circumstances(1 << 11),
+		energy.Species(5), energy.Status(6), energy.Method(21), energy.Basis(4), energy.Circumstances(1 << 11),
 		energy.BCS9(10), energy.BCS9(0), energy.BCS5(6), energy.Age(-7), 40*energy.Year + 1,
 	} {
 		b, err := v.MarshalText()

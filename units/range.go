@@ -2,7 +2,7 @@ package units
 
 // Quantity is any of the quantities of this package.
 type Quantity interface {
-	Mass | Energy | Volume | EnergyDensity | EnergyPerVolume | BulkDensity | Percent
+	Mass | Energy | Volume | EnergyDensity | EnergyPerVolume | BulkDensity | Percent | Length
 }
 
 // Range is a closed interval from Low to High of one quantity. The zero value
