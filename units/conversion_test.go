@@ -24,7 +24,8 @@ func get[Q units.Quantity](f func(Q) float64) func(float64) float64 {
 // Measures Act 1985, schedule 1, part V); calorie 4.184 J and gallon 231 cubic
 // inches, 3785.411784 mL, of 16 cups, 128 fluid ounces, 256 tablespoons and 768
 // teaspoons (UCUM 2.2); label cup 240 mL (21 CFR 101.9(b)(5)(viii)); metric cup
-// 250 mL. Each is a finite decimal, so none is rounded.
+// 250 mL; mile 5280 feet of 12 inches of 2.54 cm. Each is a finite decimal, so none
+// is rounded.
 var conversions = []struct {
 	name string
 	quantity
@@ -105,6 +106,11 @@ var conversions = []struct {
 	{"a tenth", percent, []in{
 		{"10 %", 10, 10, get(func(p units.Percent) float64 { return float64(p) })},
 		{"1e1 %", 0.1, 10, get(units.Percent.Fraction)},
+	}},
+	{"a mile", length, []in{
+		{"1 mi", 1, float64(1 * units.Mile), get(units.Length.Miles)},
+		{"1.609344 km", 1.609344, float64(1.609344 * units.Kilometre), get(units.Length.Kilometres)},
+		{"1609.344 m", 1609.344, float64(1609.344 * units.Metre), get(units.Length.Metres)},
 	}},
 }
 

@@ -20,6 +20,8 @@ var goodTexts = []goodText{
 	{energyPerVolume, "1.02 kcal/mL", 1.02, "1.02 kcal/mL"},
 	{bulkDensity, "0.42 g/mL", 0.42, "0.42 g/mL"},
 	{percent, "9 %", 9, "9 %"},
+	{length, "800 m", 800, "800 m"},
+	{length, "12 km", 12000, "12 km"},
 
 	// The change of unit at a thousand, on both sides of it.
 	{mass, "999.9999999999999 g", 999.9999999999999, "999.9999999999999 g"},
@@ -28,6 +30,8 @@ var goodTexts = []goodText{
 	{mass, "1000.5 g", 1000.5, "1.0005 kg"},
 	{mass, "1200000 g", 1200000, "1200 kg"},
 	{volume, "1000 mL", 1000, "1 L"},
+	{length, "999.9999999999999 m", 999.9999999999999, "999.9999999999999 m"},
+	{length, "1000 m", 1000, "1 km"},
 
 	// A prefix moves the point. A product would miss some of these by a unit in the
 	// last place: 16.1*1000, 32.3*1000, 1.001*1000, 2.3*100 and 9*0.001 in float64.
@@ -37,6 +41,7 @@ var goodTexts = []goodText{
 	{mass, "1.001 kg", 1001, "1.001 kg"},
 	{mass, "9 mg", 0.009, "0.009 g"},
 	{volume, "4.37 L", 4370, "4.37 L"},
+	{length, "4.37 km", 4370, "4.37 km"},
 	{volume, "2.3 dL", 230, "230 mL"},
 	{volume, "2.3 cL", 23, "23 mL"},
 	{energy, "1.001 Mcal", 1001, "1001 kcal"},
@@ -154,6 +159,19 @@ var goodTexts = []goodText{
 	{percent, "9%", 9, "9 %"},
 	{percent, "9 percent", 9, "9 %"},
 
+	// Lengths. A mile is 1609.344 m.
+	{length, "12km", 12000, "12 km"},
+	{length, "12 KM", 12000, "12 km"},
+	{length, "12 kms", 12000, "12 km"},
+	{length, "12 kilometres", 12000, "12 km"},
+	{length, "12 Kilometers", 12000, "12 km"},
+	{length, "800 metres", 800, "800 m"},
+	{length, "800 meters", 800, "800 m"},
+	{length, "1 mi", 1609.344, "1.609344 km"},
+	{length, "1 [mi_i]", 1609.344, "1.609344 km"},
+	{length, "1 mile", 1609.344, "1.609344 km"},
+	{length, "7.5 Miles", 12070.08, "12.07008 km"},
+
 	// White space: none, tab, non-breaking, narrow non-breaking, thin, around all.
 	{mass, "24.9\tkg", 24900, "24.9 kg"},
 	{mass, "24.9\u00a0kg", 24900, "24.9 kg"},
@@ -200,6 +218,7 @@ var badTexts = []badText{
 	{energyPerVolume, "1.02", `units: energy per volume "1.02": no unit: want kcal/mL, kcal/100 mL, kcal/L, kcal/US cup, kcal/label cup, kcal/metric cup, kcal/fl oz, kcal/tbsp, kcal/tsp, kJ/mL, kJ/100 mL or kJ/L`},
 	{bulkDensity, "0.42", `units: bulk density "0.42": no unit: want g/mL, g/100 mL, g/L, kg/L, g/US cup, g/label cup, g/metric cup, g/fl oz, g/tbsp or g/tsp`},
 	{percent, "9", `units: percentage "9": no unit: want %`},
+	{length, "12", `units: length "12": no unit: want m, km or mi`},
 
 	// Unknown units, and units of something else.
 	{mass, "5 foo", `units: mass "5 foo": unknown unit "foo": want kg, g, mg, lb or oz`},
@@ -219,6 +238,9 @@ var badTexts = []badText{
 	{energyDensity, "3560 kcal", `units: energy density "3560 kcal": "kcal" is a unit of energy: want kcal/kg, kcal/g, kcal/100 g, kcal/lb, kcal/oz, Mcal/kg, kJ/100 g, kJ/g, kJ/kg or MJ/kg`},
 	{energyDensity, "3560 kJ/lb", `units: energy density "3560 kJ/lb": unknown unit "kJ/lb": want kcal/kg, kcal/g, kcal/100 g, kcal/lb, kcal/oz, Mcal/kg, kJ/100 g, kJ/g, kJ/kg or MJ/kg`},
 	{percent, "9 kg", `units: percentage "9 kg": "kg" is a unit of mass: want %`},
+	{length, "12 kg", `units: length "12 kg": "kg" is a unit of mass: want m, km or mi`},
+	{mass, "12 km", `units: mass "12 km": "km" is a unit of length: want kg, g, mg, lb or oz`},
+	{length, "20 km/h", `units: length "20 km/h": unknown unit "km/h": want m, km or mi`},
 
 	// Spellings with two readings.
 	{energy, "350 Cal", `units: energy "350 Cal": ambiguous unit "Cal" (labels also write Calorie for kcal, a thousand calories): want kcal or cal_th`},
@@ -233,6 +255,7 @@ var badTexts = []badText{
 	{volume, "2 Cups", `units: volume "2 Cups": ambiguous unit "Cups" (cups of 236.6, 240 and 250 mL): want US cup, label cup or metric cup`},
 	{volume, "3 oz", `units: volume "3 oz": ambiguous unit "oz" (the ounce of mass or the fluid ounce): want fl oz`},
 	{volume, "3 ML", `units: volume "3 ML": ambiguous unit "ML" (millilitre or megalitre): want mL or L`},
+	{length, "5 M", `units: length "5 M": ambiguous unit "M" (metre or mile): want m, km or mi`},
 	{volume, "2 T", `units: volume "2 T": ambiguous unit "T" (teaspoon or tablespoon): want tsp or tbsp`},
 	{energyDensity, "3560 Cal/kg", `units: energy density "3560 Cal/kg": ambiguous unit "Cal/kg" (labels also write Calorie for kcal, a thousand calories): want kcal/kg`},
 	{energyDensity, "14 mj/kg", `units: energy density "14 mj/kg": ambiguous unit "mj/kg" (millijoule or megajoule): want MJ/kg or kJ/kg`},

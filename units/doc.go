@@ -1,6 +1,7 @@
 /*
 Package units holds the quantities of feeding, each in a type of its own: mass,
-energy, volume, energy density, energy per volume, bulk density and percentage.
+energy, volume, energy density, energy per volume, bulk density, percentage and
+the length of a run.
 
 	weight := 24.9 * units.Kilogram
 	food := 3560 * units.KilocaloriePerKilogram
@@ -25,6 +26,7 @@ A quantity is a float64 in one base unit:
 	EnergyPerVolume  kcal/mL
 	BulkDensity      g/mL
 	Percent          %
+	Length           m
 
 A number becomes a quantity by multiplication with a constant, as in
 12 * units.Kilogram, and a quantity becomes a number by a method that names the
@@ -51,8 +53,9 @@ unit round once or twice.
 
 Every quantity is written as the shortest decimal that is read back as the same
 value, a space and the unit, without an exponent: "24.9 kg", "3560 kcal/kg". Mass
-changes from g to kg at 1000 g, Volume from mL to L at 1000 mL; the others always
-use the base unit. All finite values survive the way to text and back bit for bit.
+changes from g to kg at 1000 g, Volume from mL to L at 1000 mL, Length from m to km
+at 1000 m; the others always use the base unit. All finite values survive the way to
+text and back bit for bit.
 The text is for files and logs; a page for people rounds first.
 
 A text that is read must have a unit: "24.9" is refused everywhere. Besides the
@@ -61,8 +64,8 @@ plurals are known, with or without a space before them, and a ratio may be
 written with "/" or "per". An exact spelling is tried first; then case is ignored,
 where only one reading is left. Spellings with two readings are refused, with the
 choices: a bare "cup"; an "oz" of volume; "Cal", "cal" and "calories", which
-labels write for kcal (write "kcal", or "cal_th" for the small calorie); "Mg" and
-"mJ". A comma is refused in any place, for "3,560" is one number in one country
+labels write for kcal (write "kcal", or "cal_th" for the small calorie); "Mg", "mJ"
+and the "M" of a distance. A comma is refused in any place, for "3,560" is one number in one country
 and another in the next. Mass also takes "12 lb 4 oz". Exponents ("1.5e3 g") are
 read; NaN, infinities, hexadecimals, underscores and fractions are not, nor is a
 number that a float64 can't hold. White space of any kind around the number and
@@ -89,6 +92,8 @@ text and no number makes this package panic.
 
   - Pound, exactly 0.45359237 kg, and ounce, a sixteenth of it: Weights and Measures
     Act 1985 (UK), schedule 1, part V.
+  - Mile, exactly 1.609344 km: 5280 feet of 12 inches of 2.54 cm, from memory; UCUM 2.2
+    has the inch in its cubic inch of 16.387064 mL.
   - Thermochemical calorie, exactly 4.184 J; US cup, fluid ounce, tablespoon and
     teaspoon, from the gallon of 231 cubic inches; the 240 mL of [cup_m]; and every
     code in brackets: UCUM 2.2 (2024), ucum-essence.xml.

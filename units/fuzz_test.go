@@ -16,6 +16,7 @@ func FuzzParseEnergyDensity(f *testing.F)   { fuzz(f, energyDensity) }
 func FuzzParseEnergyPerVolume(f *testing.F) { fuzz(f, energyPerVolume) }
 func FuzzParseBulkDensity(f *testing.F)     { fuzz(f, bulkDensity) }
 func FuzzParsePercent(f *testing.F)         { fuzz(f, percent) }
+func FuzzParseLength(f *testing.F)          { fuzz(f, length) }
 
 // fuzz checks that any text is either refused in the proper way or read as a
 // finite value that survives being written and read again.

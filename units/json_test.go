@@ -19,18 +19,19 @@ type record struct {
 	Liquid   units.EnergyPerVolume            `json:"liquid"`
 	Bulk     units.BulkDensity                `json:"bulk"`
 	Moisture units.Percent                    `json:"moisture"`
+	Run      units.Length                     `json:"run"`
 	Span     units.Range[units.EnergyDensity] `json:"span"`
 	Range    units.Range[units.Mass]          `json:"range"`
 }
 
 func TestJSONRoundTrip(t *testing.T) {
 	in := record{
-		24.9 * units.Kilogram, 1248, 1.2 * units.Litre, 3560, 1.02, 0.42, 9,
+		24.9 * units.Kilogram, 1248, 1.2 * units.Litre, 3560, 1.02, 0.42, 9, 12 * units.Kilometre,
 		units.Range[units.EnergyDensity]{Low: 3555, High: 3565},
 		units.Range[units.Mass]{Low: -0.1, High: 1500},
 	}
 	const want = `{"weight":"24.9 kg","daily":"1248 kcal","water":"1.2 L","density":"3560 kcal/kg",` +
-		`"liquid":"1.02 kcal/mL","bulk":"0.42 g/mL","moisture":"9 %",` +
+		`"liquid":"1.02 kcal/mL","bulk":"0.42 g/mL","moisture":"9 %","run":"12 km",` +
 		`"span":{"low":"3555 kcal/kg","high":"3565 kcal/kg"},"range":{"low":"-0.1 g","high":"1.5 kg"}}`
 	b, err := json.Marshal(in)
 	if err != nil {

@@ -1,10 +1,10 @@
 package units
 
-// Length is a distance covered, held in metres. The zero value is no distance,
-// 0 m.
+// Length is the length of a run or a walk, held in metres. The zero value is no
+// distance, 0 m.
 type Length float64
 
-// Units of length. The mile is the international one (UCUM [mi_i]).
+// Units of length. The mile is the international one, exactly 1.609344 km.
 const (
 	Metre     Length = 1
 	Kilometre        = 1000 * Metre
@@ -32,7 +32,8 @@ var lengthTable = newTable(
 	doubt{[]string{"m"}, "metre or mile", []string{"m", "km", "mi"}},
 )
 
-// ParseLength reads a distance, as in "12 km", "800 m" or "7.5 mi".
+// ParseLength reads a length, as in "12 km", "800 m" or "7.5 miles". A small m is
+// the metre; a capital one is refused, since it is written for the mile too.
 //
 // An error is a [*ParseError].
 func ParseLength(s string) (Length, error) {

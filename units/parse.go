@@ -107,6 +107,8 @@ func tableOf[Q Quantity]() *table {
 		return energyPerVolumeTable
 	case BulkDensity:
 		return bulkDensityTable
+	case Length:
+		return lengthTable
 	}
 	return percentTable
 }

@@ -73,7 +73,7 @@ func (t *table) explainNoUnit(s string, n number, rest string, d *doubt) error {
 func (t *table) elsewhere(name string) string {
 	for _, other := range []*table{
 		massTable, energyTable, volumeTable,
-		energyDensityTable, energyPerVolumeTable, bulkDensityTable, percentTable,
+		energyDensityTable, energyPerVolumeTable, bulkDensityTable, percentTable, lengthTable,
 	} {
 		if u, d := other.find(name); u != nil || d != nil {
 			return other.quantity

@@ -119,6 +119,7 @@ func TestParsePrinted(t *testing.T) {
 		{bulkDensity, "0.420 g/mL", 0.42, 0.001},
 		{percent, "9 %", 9, 1},
 		{percent, "9.25%", 9.25, 0.01},
+		{length, "12.5 km", 12500, 100},
 	} {
 		value, digit, err := row.readPrinted(row.text)
 		if err != nil || value != row.value || !near(digit, row.digit) {

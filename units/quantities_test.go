@@ -18,6 +18,7 @@ var (
 	_ encoding.TextMarshaler   = units.EnergyPerVolume(0)
 	_ encoding.TextMarshaler   = units.BulkDensity(0)
 	_ encoding.TextMarshaler   = units.Percent(0)
+	_ encoding.TextMarshaler   = units.Length(0)
 	_ encoding.TextAppender    = units.Mass(0)
 	_ encoding.TextAppender    = units.Energy(0)
 	_ encoding.TextAppender    = units.Volume(0)
@@ -25,6 +26,7 @@ var (
 	_ encoding.TextAppender    = units.EnergyPerVolume(0)
 	_ encoding.TextAppender    = units.BulkDensity(0)
 	_ encoding.TextAppender    = units.Percent(0)
+	_ encoding.TextAppender    = units.Length(0)
 	_ encoding.TextUnmarshaler = (*units.Mass)(nil)
 	_ encoding.TextUnmarshaler = (*units.Energy)(nil)
 	_ encoding.TextUnmarshaler = (*units.Volume)(nil)
@@ -32,6 +34,7 @@ var (
 	_ encoding.TextUnmarshaler = (*units.EnergyPerVolume)(nil)
 	_ encoding.TextUnmarshaler = (*units.BulkDensity)(nil)
 	_ encoding.TextUnmarshaler = (*units.Percent)(nil)
+	_ encoding.TextUnmarshaler = (*units.Length)(nil)
 	_ error                    = (*units.ParseError)(nil)
 	_ error                    = (*units.FieldError)(nil)
 	_ error                    = units.ErrorList(nil)
@@ -93,8 +96,9 @@ var (
 	energyPerVolume = erase("energy per volume", units.ParseEnergyPerVolume)
 	bulkDensity     = erase("bulk density", units.ParseBulkDensity)
 	percent         = erase("percentage", units.ParsePercent)
+	length          = erase("length", units.ParseLength)
 
-	quantities = []quantity{mass, energy, volume, energyDensity, energyPerVolume, bulkDensity, percent}
+	quantities = []quantity{mass, energy, volume, energyDensity, energyPerVolume, bulkDensity, percent, length}
 )
 
 // forEach runs f once for each quantity.

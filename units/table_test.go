@@ -8,7 +8,7 @@ import (
 
 var tables = []*table{
 	massTable, energyTable, volumeTable,
-	energyDensityTable, energyPerVolumeTable, bulkDensityTable, percentTable,
+	energyDensityTable, energyPerVolumeTable, bulkDensityTable, percentTable, lengthTable,
 }
 
 // Every spelling finds the unit that lists it, as written and, unless that is in
@@ -111,6 +111,9 @@ func TestFactorsAreTheConstants(t *testing.T) {
 		{bulkDensityTable, "g/US cup", float64(GramPerUSCup)},
 		{bulkDensityTable, "g/label cup", float64(GramPerLabelCup)},
 		{bulkDensityTable, "g/metric cup", float64(GramPerMetricCup)},
+		{lengthTable, "m", float64(Metre)},
+		{lengthTable, "km", float64(Kilometre)},
+		{lengthTable, "mi", float64(Mile)},
 	} {
 		u, _ := row.find(row.code)
 		if u == nil {

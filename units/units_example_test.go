@@ -94,6 +94,18 @@ func ExamplePercent() {
 	// Output: 9 % 0.09 <nil>
 }
 
+func ExampleLength() {
+	run, err := units.ParseLength("7.5 miles")
+	fmt.Println(run, err)
+	fmt.Printf("%.1f km, %.1f mi\n", run.Kilometres(), run.Miles())
+	_, err = units.ParseLength("12")
+	fmt.Println(err)
+	// Output:
+	// 12.07008 km <nil>
+	// 12.1 km, 7.5 mi
+	// units: length "12": no unit: want m, km or mi
+}
+
 func ExampleRange() {
 	r := units.Range[units.Energy]{Low: 200 * units.Kilocalorie, High: 300 * units.Kilocalorie}
 	fmt.Println(r.Mid(), r.Width(), r.Contains(310*units.Kilocalorie))

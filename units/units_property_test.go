@@ -156,6 +156,9 @@ var exactly = []struct {
 	{bulkDensity, "g/US cup", false, "1", "236.5882365"},
 	{bulkDensity, "kg/L", true, "1", "1"},
 	{percent, "%", true, "1", "1"},
+	{length, "m", true, "1", "1"},
+	{length, "km", true, "1000", "1"},
+	{length, "mi", false, "1609.344", "1"},
 }
 
 // A number with digits after the point lies within three units in the last

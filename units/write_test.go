@@ -71,6 +71,7 @@ func TestNonFiniteIsPrintedButNotMarshalled(t *testing.T) {
 		{energyPerVolume, math.Inf(-1), "-Inf kcal/mL"},
 		{bulkDensity, math.Inf(1), "+Inf g/mL"},
 		{percent, math.NaN(), "NaN %"},
+		{length, math.Inf(1), "+Inf m"},
 	} {
 		if got := row.format(row.v); got != row.text {
 			t.Errorf("%s: String %q, want %q", row.name, got, row.text)
