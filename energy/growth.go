@@ -1,0 +1,392 @@
+package energy
+
+import (
+	"math"
+	"strings"
+
+	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/units"
+)
+
+// Growth is the energy of a weaned puppy or kitten, from 4 weeks to 2 years of
+// age, on its current weight. p is that weight over the expected AdultWeight.
+//
+//	puppies
+//	fediaf         210, 175, 140 × kg^0.75 to 50, 80, 100 %     default with AdultWeight
+//	nrc_2006       130 × kg^0.75 × 3.2 × (e^(-0.87p) - 0.1)     needs AdultWeight
+//	klein_2019     (1.063 - 0.565p) MJ × kg^0.75                needs AdultWeight
+//	factor_on_rer  3.0 under 4 months, then 2.0                 needs Age; default without AdultWeight
+//	kittens
+//	nrc_2006       100 × kg^0.67 × 6.7 × (e^(-0.189p) - 0.66)   default with AdultWeight
+//	fediaf         2.25, 1.875, 1.5 × 87.5 × kg^0.67            AdultWeight (50, 70 %), or Age (4, 9, to 12 months)
+//	factor_on_rer  3.0, 2.5, 2.0 to 50, 70, 100 %; 2.5 without AdultWeight
+//	per_kilogram   250 down to 85 × kg, by completed month      needs Age to 1 y; default without AdultWeight
+//
+// FEDIAF is the default for puppies, since NRC 2006 runs a third higher at 30 %
+// of the adult weight, what pet puppies ate in Klein 2019 agrees with FEDIAF,
+// and overfeeding harms the joints of large breeds. Where AdultWeight is not
+// known it is not guessed: the figure goes by age, with a caution, and without
+// an age there is none.
+//
+// Exactly on a boundary the lower figure holds (ours; no source says). So the
+// energy falls by a sixth or more where a band ends, while the animal grows.
+// Within a band it rises with the weight. The NRC forms have no jumps, but are
+// not monotone: they peak at 70.3 % (puppies) and about 82 % (kittens) of the
+// adult weight, whatever that is, and fall from there. Neither meets the adult
+// figure at p = 1: they end 2.1 % above 130 × kg^0.75 and 12.4 % above
+// 100 × kg^0.67.
+//
+// Refused are a weight above AdultWeight, one below a fiftieth of it (ours), a
+// recorded ideal weight (the expected weight goes in AdultWeight), a nursling,
+// a pregnant or lactating animal, and ferrets, for whose young no energy is
+// published.
+type Growth struct {
+	Animal      Animal     `json:"animal"`
+	AdultWeight units.Mass `json:"adult_weight,omitzero"` // expected when full grown; zero: not known
+	Method      Method     `json:"method,omitzero"`       // zero: the default above
+}
+
+// growthReweigh: once a week or more often. Ours, within the published
+// intervals for the young.
+const growthReweigh = Week
+
+// Ages of growth: the youngest is a nursling before, and the charts of Salt and
+// others 2017 end at 2 years. Until weaned it eats gruel and milk. All ours.
+const (
+	growthFrom = 4 * Week
+	growthTo   = 2 * Year
+	weaned     = 8 * Week
+)
+
+// smallestPart of the adult weight: below it one of the two is a slip. Ours;
+// at four weeks a puppy of a giant breed has a thirtieth (from memory).
+const smallestPart = 1.0 / 50
+
+// Adult weights that decide cautions on dogs: ours. The published limit of
+// large breeds is 23 kg (50 lb).
+const (
+	largeBreed = 25 * units.Kilogram
+	toyBreed   = 4 * units.Kilogram
+)
+
+// Weights that don't go with the age: half of the adult weight is reached at
+// about four months (SACN 5th ed., Box 16-3 and Table 24-4). Ours, wide enough
+// for giants and narrow enough for pounds taken as kilograms.
+const (
+	earlyAge  = 12 * Week
+	earlyPart = 0.6
+	lateAge   = 6 * Month
+	latePart  = 0.3
+)
+
+// method returns the method used.
+func (s Growth) method() Method {
+	switch dog := s.Animal.Species == Dog; {
+	case s.Method != 0:
+		return s.Method
+	case s.AdultWeight == 0 && dog:
+		return FactorOnRER
+	case s.AdultWeight == 0:
+		return PerKilogram
+	case dog:
+		return FEDIAF
+	}
+	return NRC2006
+}
+
+// Estimate returns the energy of the growing animal.
+func (s Growth) Estimate() (Estimate, error) {
+	method := s.method()
+	if faults := s.check(method); len(faults) > 0 {
+		return Estimate{}, faults.Err()
+	}
+	e := Estimate{
+		Stage: s, Animal: s.Animal, Weight: s.Animal.Weight, Basis: Current, Method: method, Reweigh: growthReweigh,
+	}
+	e.Daily, e.Low, e.High = s.energy(method)
+	return e, nil
+}
+
+func (s Growth) check(method Method) units.ErrorList {
+	a := s.Animal
+	// An ideal weight is refused as such, whatever it is.
+	a.Ideal = 0
+	faults := a.check(true)
+	if s.Animal.Ideal != 0 {
+		faults = append(faults, refuse("ideal weight", s.Animal.Ideal.String(), "none in growth",
+			"the expected adult weight goes in AdultWeight"))
+	}
+	if err := a.checkSpecies("no energy is published for its young: Prescribed takes a veterinarian's figure", Dog, Cat); err != nil {
+		faults = append(faults, err)
+	}
+	faults = append(faults, a.misplaced("an animal that is growing, not pregnant or lactating", Growing)...)
+	switch {
+	case 0 < a.Age && a.Age < growthFrom:
+		faults = append(faults, refuse("age", a.Age.String(), growthAges, "still nursing: Nursling"))
+	case growthTo < a.Age && a.Age <= maxAge:
+		faults = append(faults, refuse("age", a.Age.String(), growthAges, "grown: Adult"))
+	}
+	if a.Species != Dog && a.Species != Cat {
+		return faults
+	}
+	faults = append(faults, s.checkWeights()...)
+	return append(faults, s.checkMethod(method)...)
+}
+
+const growthAges = "4 wk to 2 y in growth"
+
+// checkWeights refuses weights that no puppy or kitten has, or will have.
+func (s Growth) checkWeights() units.ErrorList {
+	var faults units.ErrorList
+	w, adult := s.Animal.Weight, s.AdultWeight
+	if err := s.Animal.checkWeight(anyStage[:], ""); err != nil {
+		faults = append(faults, err)
+	}
+	if adult == 0 {
+		return faults
+	}
+	grown := Animal{Species: s.Animal.Species, Weight: adult}
+	if fault, ok := grown.checkWeight(adults[:], "").(*units.FieldError); ok {
+		fault.Field = "adult weight"
+		faults = append(faults, fault)
+	}
+	switch {
+	case len(faults) > 0:
+	case w > adult:
+		faults = append(faults, refuse("weight", w.String(), "at most the expected adult weight of "+adult.String(),
+			"grown: Adult; or one of the two is in other units"))
+	case w < smallestPart*adult:
+		faults = append(faults, refuse("weight", w.String(), "at least a fiftieth of the expected adult weight of "+adult.String(),
+			"one of the two is in other units, or it is still nursing: Nursling"))
+	}
+	return faults
+}
+
+// checkMethod refuses a method that the species doesn't have, and one that
+// lacks what it needs.
+func (s Growth) checkMethod(m Method) units.ErrorList {
+	accepted := []Method{FEDIAF, NRC2006, Klein2019, FactorOnRER}
+	if s.Animal.Species == Cat {
+		accepted = []Method{NRC2006, FEDIAF, FactorOnRER, PerKilogram}
+	}
+	if err := checkMethod(m, accepted...); err != nil {
+		return units.ErrorList{err}
+	}
+	dog, age, sized := s.Animal.Species == Dog, s.Animal.Age, s.AdultWeight != 0
+	byMonth := m == PerKilogram || m == FEDIAF && !dog && !sized
+	byAge := byMonth || m == FactorOnRER && (dog || !sized)
+	ages := "4 wk to 2 y"
+	if byMonth {
+		ages = "4 wk to 1 y"
+	}
+	switch {
+	case !sized && (m == NRC2006 || m == Klein2019 || m == FEDIAF && dog):
+		return units.ErrorList{refuse("adult weight", "", "the expected adult weight for method "+m.String(),
+			"not given; without it: "+byAgeOnly(dog))}
+	case byAge && age == 0 && s.Method == 0:
+		return units.ErrorList{refuse("age", "", ages+", or the expected adult weight", "neither is given")}
+	case byAge && age == 0:
+		return units.ErrorList{refuse("age", "", ages+" for method "+m.String(), "not given")}
+	case byMonth && tableEnd < age && age <= growthTo:
+		return units.ErrorList{refuse("age", age.String(), ages+" for method "+m.String(),
+			"its table ends there: Adult, if grown; else the expected adult weight and method nrc_2006")}
+	}
+	return nil
+}
+
+// byAgeOnly returns the methods that do without an adult weight.
+func byAgeOnly(dog bool) string {
+	if dog {
+		return FactorOnRER.String()
+	}
+	return list([]Method{PerKilogram, FEDIAF, FactorOnRER})
+}
+
+// part returns the current weight over the adult weight.
+func (s Growth) part() float64 { return float64(s.Animal.Weight / s.AdultWeight) }
+
+// metabolic returns the weight to the power of the species, and how that is
+// written.
+func (s Growth) metabolic() (x float64, text string) {
+	kg := s.Animal.Weight.Kilograms()
+	if s.Animal.Species == Cat {
+		return math.Pow(kg, exponentCat), "kg^0.67"
+	}
+	return threeQuarters(kg), "kg^0.75"
+}
+
+// base returns what the coefficient of a row is multiplied with, and how that
+// is written.
+func (s Growth) base(m Method) (base units.Energy, text string) {
+	switch w := s.Animal.Weight; m {
+	case FactorOnRER:
+		return rer(w), "resting energy"
+	case PerKilogram:
+		return units.Energy(w.Kilograms()), "kg"
+	}
+	x, text := s.metabolic()
+	return units.Energy(x), text
+}
+
+// energy returns the day's energy by a method, with its spread.
+func (s Growth) energy(m Method) (daily, low, high units.Energy) {
+	switch x, _ := s.metabolic(); m {
+	case NRC2006:
+		c := s.curve()
+		daily = units.Energy(c.maintenance * x * c.factor(s.part()))
+	case Klein2019:
+		daily = units.Energy(kleinFactor(s.part())*x) * units.Megajoule
+	default:
+		c := s.row(m)
+		base, _ := s.base(m)
+		daily = units.Energy(c.value) * base
+		if c.low > 0 {
+			return daily, units.Energy(c.low) * base, units.Energy(c.high) * base
+		}
+	}
+	low, high = spread(s.Animal.Species, daily)
+	return daily, low, high
+}
+
+func (s Growth) explain(e Estimate, w *working) {
+	kg, adult := short(e.Weight.Kilograms()), short(s.AdultWeight.Kilograms())
+	part := kg + "/" + adult
+	if s.AdultWeight > 0 {
+		w.line("adult", adult+" kg expected: p = "+part+" = "+round(s.part(), 3))
+	}
+	x, power := s.metabolic()
+	typed := kg + strings.TrimPrefix(power, "kg")
+	ranged := false
+	switch e.Method {
+	case NRC2006:
+		c := s.curve()
+		a, scale, rate, less := short(c.maintenance), short(c.scale), short(c.rate), short(c.less)
+		maintenance := units.Energy(c.maintenance * x)
+		w.line("formula", a+" × "+power+" × "+scale+" × (e^(-"+rate+"p) - "+less+")")
+		w.line("", a+" × "+typed+" = "+a+" × "+round(x, 3)+" = "+kcal1(maintenance))
+		w.line("", scale+" × (e^(-"+rate+" × "+part+") - "+less+") = "+scale+" × ("+round(c.decay(s.part()), 4)+" - "+less+") = "+
+			round(c.factor(s.part()), 4))
+		w.line("", "= "+kcal1(maintenance)+" × "+round(c.factor(s.part()), 4)+" = "+kcal1(e.Daily))
+		w.source(c.source)
+	case Klein2019:
+		f := kleinFactor(s.part())
+		w.line("formula", "("+short(kleinConstant)+" - "+short(kleinSlope)+"p) MJ × "+power)
+		w.line("", "= ("+short(kleinConstant)+" - "+short(kleinSlope)+" × "+part+") × "+typed+" = "+round(f, 4)+" × "+round(x, 3)+
+			" = "+round(f*x, 4)+" MJ = "+kcal1(e.Daily)+" (4.184 kJ/kcal)")
+		w.source(klein)
+	case FactorOnRER:
+		c := s.row(e.Method)
+		explainRER(w, e.Weight)
+		w.line("factor", round(c.value, 1)+" ("+c.label+")")
+		w.source(c.source)
+		w.line("", round(c.value, 1)+" × "+kcal1(rer(e.Weight))+" = "+kcal1(e.Daily))
+	default:
+		c := s.row(e.Method)
+		base, unit := s.base(e.Method)
+		value := short(c.value)
+		w.line("formula", value+" × "+unit+" ("+c.label+")")
+		step := "= " + value + " × " + kg + strings.TrimPrefix(unit, "kg")
+		if e.Method != PerKilogram {
+			step += " = " + value + " × " + round(float64(base), 3)
+		}
+		w.line("", step+" = "+kcal1(e.Daily))
+		w.source(c.source)
+		if ranged = c.low > 0; ranged {
+			w.line("spread", "the published range, "+short(c.low)+" to "+short(c.high))
+		}
+	}
+	if !ranged {
+		explainSpread(w, e.Animal.Species)
+	}
+	s.explainOthers(e, w)
+}
+
+// explainOthers writes what other sources give for the same animal.
+func (s Growth) explainOthers(e Estimate, w *working) {
+	if e.Method == PerKilogram && e.Animal.Age/Month == kittenTextMonth {
+		w.line("beside", "the text of the same book has "+short(kittenTextPerKilogram)+" kcal/kg at 10 months: "+
+			kcal1(kittenTextPerKilogram*units.Energy(e.Weight.Kilograms())))
+		w.source(advice.Source{Work: sacn, Where: "p. 430", Seen: advice.Primary})
+	}
+	if s.AdultWeight == 0 {
+		return
+	}
+	for _, o := range [...]struct {
+		method Method
+		name   string
+		source advice.Source
+	}{
+		{FEDIAF, "FEDIAF", fediafGrowth},
+		{NRC2006, "NRC 2006", s.curve().source},
+		{Klein2019, "Klein 2019, what pet puppies ate", klein},
+	} {
+		if o.method == e.Method || o.method == Klein2019 && e.Animal.Species == Cat {
+			continue
+		}
+		daily, _, _ := s.energy(o.method)
+		w.line("beside", o.name+": "+kcal1(daily))
+		w.source(o.source)
+	}
+}
+
+func (s Growth) appendCautions(c []advice.Caution, e Estimate) []advice.Caution {
+	add := func(l advice.Level, text string, source advice.Source) {
+		c = append(c, advice.Caution{Level: l, Text: text, Source: source})
+	}
+	a := &e.Animal
+	dog := a.Species == Dog
+	switch {
+	case a.Age == 0:
+		add(advice.Warn, "age not given: under 4 weeks this is too much (Nursling), for a grown animal too (Adult)", ours)
+	case a.Age < weaned:
+		add(advice.Note, "weaning: gruel beside the milk, several times a day and free choice; the figure is a guide", ours)
+	case a.Age >= fullyGrown && dog:
+		add(advice.Warn, a.Age.String()+" old: small and medium dogs are usually grown by 8 to 12 months, large ones by 10 to 16: Adult, if it no longer gains", sourceGrown)
+	case a.Age >= fullyGrown:
+		add(advice.Warn, a.Age.String()+" old: cats are usually grown by 200 to 220 days: Adult, if it no longer gains", sourceGrown)
+	}
+	if s.AdultWeight == 0 {
+		add(advice.Warn, "expected adult weight not given: the figure goes by age and current weight alone, whatever the size when grown", ours)
+	} else {
+		c = appendWeightWatch(c, &Animal{Species: a.Species, Weight: s.AdultWeight})
+		if p := s.part(); 0 < a.Age && a.Age < earlyAge && p > earlyPart || a.Age >= lateAge && p < latePart {
+			add(advice.Warn, readable(a.Weight)+" of "+readable(s.AdultWeight)+" is unusual at "+a.Age.String()+": check both weights and their units", ours)
+		}
+	}
+	if nine, ok := a.Condition.Nine(); ok && nine >= warnFat-1 {
+		if dog {
+			add(advice.Warn, "above ideal while it grows: no weight-loss plan; 10 % less in measured meals, and score again in 2 weeks", sacn33)
+		} else {
+			add(advice.Warn, "above ideal while it grows: no weight-loss plan; measured meals, not free choice", sourceKittenMeals)
+		}
+	}
+	if !dog {
+		return append(c, startingEstimate())
+	}
+	if a.DaysUnfed == 1 {
+		add(advice.Refer, "a puppy that has eaten nothing for a day needs a veterinarian now", ours)
+	}
+	add(advice.Note, "once weaned, measured meals and not free choice; treats at most 10 % of the energy", sourcePuppyMeals)
+	const fewHours = "can't go more than a few hours without food; wobbling or seizures are an emergency"
+	switch {
+	case s.AdultWeight >= largeBreed:
+		add(advice.Warn, "25 kg or more when grown: overfeeding harms the joints; measured meals, never free choice, and keep it lean", ours)
+	case 0 < s.AdultWeight && s.AdultWeight < toyBreed:
+		add(advice.Warn, "a toy puppy "+fewHours, ours)
+	case s.AdultWeight == 0 && a.Weight < toyBreed:
+		add(advice.Warn, "if it is of a toy breed it "+fewHours, ours)
+	}
+	switch {
+	case e.Method == NRC2006:
+		add(advice.Note, "NRC 2006 runs high: pet puppies ate 78 % of it at 8 to 17 weeks and 83 % at 17 to 26 weeks", klein)
+	case e.Method == Klein2019 && 0 < a.Age && a.Age < weaned:
+		add(advice.Warn, "the puppies of Klein 2019 were over 8 weeks old", klein)
+	}
+	return append(c, startingEstimate())
+}
+
+var (
+	sourcePuppyMeals  = advice.Source{Work: sacn, Where: "p. 314-315", Seen: advice.Primary}
+	sourceKittenMeals = advice.Source{Work: sacn, Where: "p. 434", Seen: advice.Primary}
+	sourceGrown       = advice.Source{Work: "Sanderson, Feeding Practices in Small Animals, MSD Veterinary Manual, rev. 2023", Where: "Life-stage Nutrition", Seen: advice.Primary}
+)
