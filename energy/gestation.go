@@ -21,8 +21,9 @@ import (
 //	bitch  1.9 (1.8 to 2.0) in weeks 1 to 4, then 2.85 (2.2 to 3.5)
 //	queen  1.6 in week 1, in even steps to 2.0 in week 9
 //
-// so that a bitch's energy jumps by a fifth or more at week 5. A jill gets
-// twice the ferret's 250 kcal/kg in every week.
+// so that a bitch's energy jumps at week 5: by a fifth in the smallest to two
+// thirds in the largest, by half with the factors. A jill gets twice the
+// ferret's 250 kcal/kg (200 to 300) in every week.
 //
 // kg is WeightBeforeMating. Where that is not given it is the current weight,
 // which late in gestation is a quarter more, and the figure comes with a
@@ -48,7 +49,7 @@ const gestationReweigh = Week
 // The current weight against that before mating: outside the first two it is a
 // typing slip, below the third it is as grave as an animal so far below its
 // ideal weight, from the fourth on down a loss that a veterinarian must see.
-// Ours; a bitch gains 25 % (SACN 5th ed., Table 15-2), a queen some 40 %.
+// Ours; a bitch gains 25 % (SACN 5th ed., Table 15-2).
 const (
 	minPerBefore   = 0.5
 	maxPerBefore   = 1.75
@@ -87,8 +88,8 @@ func (s Gestation) Estimate() (Estimate, error) {
 func (s Gestation) check(method Method) units.ErrorList {
 	a := s.Animal
 	faults := a.checkDam("no other than pregnant", Pregnant, method)
-	last := gestationWeeks[Dog]
-	if int(a.Species) < len(gestationWeeks) && a.Species > 0 {
+	last := gestationWeeks[Dog] // the longest, for a species that is refused
+	if Dog <= a.Species && a.Species <= Ferret {
 		last = gestationWeeks[a.Species]
 	}
 	if s.Week < 0 || s.Week > last+1 {
@@ -223,11 +224,11 @@ func (s Gestation) appendCautions(c []advice.Caution, e Estimate) []advice.Cauti
 	case ratio < 1:
 		add(advice.Warn, lighterThanBefore(a.Weight, s.WeightBeforeMating)+": weigh again and find the cause", ours)
 	}
-	add(advice.Note, "feed small amounts often, or free choice", sourceOften)
-	if a.Species == Ferret {
+	if a.Species != Ferret {
+		add(advice.Note, "feed small amounts often, or free choice", sourceOften)
+	} else {
 		add(advice.Warn, "a jill's energy was never measured: twice maintenance is a rule of thumb, an amount to offer", sacnJill)
-		add(advice.Warn, "keep food in reach at all times: a pregnant jill off her food for a day is an emergency",
-			advice.Source{Work: "pregnancy toxaemia of ferrets, veterinary teaching", Seen: advice.Memory})
+		add(advice.Warn, "keep food in reach at all times: a pregnant jill off her food for a day is an emergency", sourceToxaemia)
 	}
 	c = a.appendDamCautions(c, "gestation")
 	return append(c, startingEstimate())

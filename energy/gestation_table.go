@@ -14,6 +14,7 @@ var (
 		Work:  "Association of Shelter Veterinarians, Guidelines for Standards of Care in Animal Shelters, 2nd ed., 2022",
 		Where: "nutrition section", Seen: advice.Secondary,
 	}
+	sourceToxaemia = advice.Source{Work: "pregnancy toxaemia of ferrets, veterinary teaching", Seen: advice.Memory}
 )
 
 // Weeks of gestation from mating that have a published figure. The jill's six

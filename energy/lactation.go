@@ -66,7 +66,7 @@ func (s Lactation) Estimate() (Estimate, error) {
 		Daily: units.Energy(c.value) * base, Reweigh: lactationReweigh,
 	}
 	if method == NRC2006 {
-		e.Daily = units.Energy(float64(e.Daily) + s.milk())
+		e.Daily = units.Energy(float64(e.Daily) + float64(s.milk()))
 	}
 	if c.low > 0 {
 		e.Low, e.High = units.Energy(c.low)*base, units.Energy(c.high)*base
@@ -148,9 +148,12 @@ func (s Lactation) explain(e Estimate, w *working) {
 	}
 	switch kg := e.Weight.Kilograms(); species {
 	case Dog:
-		share := units.Energy(1 + perPuppy*float64(s.Young))
-		w.line("beside", "1.9 to 2.1 × resting energy and 25 % of that for each puppy, at the peak: "+
-			kcal(perPuppyLow*rer(e.Weight)*share)+" to "+kcal(perPuppyHigh*rer(e.Weight)*share))
+		r := rer(e.Weight)
+		w.line("beside", "4 to 8 × resting energy in lactation: "+kcal(bitchLow*r)+" to "+kcal(bitchHigh*r))
+		w.source(sacnBitch)
+		share := r * units.Energy(1+perPuppy*float64(s.Young))
+		w.line("beside", "1.9 to 2.1 × resting energy at the peak, and 25 % of that for each puppy: "+
+			kcal(perPuppyLow*share)+" to "+kcal(perPuppyHigh*share))
 		w.source(sacnPerPuppy)
 	case Cat:
 		if i := (s.week() - 1) / 2; i < len(fogle) {
@@ -220,11 +223,8 @@ func (s Lactation) appendCautions(c []advice.Caution, e Estimate) []advice.Cauti
 		add(advice.Refer, strconv.Itoa(s.Young)+" puppies: no full figure is published beyond "+strconv.Itoa(maxPuppies)+
 			"; she needs at least this, fed free choice, and a veterinarian decides whether puppies are fed by hand", ours)
 	}
-	if last := len(milks[Cat].weeks); e.Method == NRC2006 {
-		if a.Species == Dog {
-			last = len(milks[Dog].weeks)
-		}
-		switch {
+	if e.Method == NRC2006 {
+		switch last := len(milks[a.Species].weeks); {
 		case s.Week > last:
 			add(advice.Refer, "week "+strconv.Itoa(s.Week)+": figures are published up to week "+strconv.Itoa(last)+
 				"; while she nurses she needs at least the last of them, fed free choice, and a veterinarian decides", ours)
@@ -235,10 +235,8 @@ func (s Lactation) appendCautions(c []advice.Caution, e Estimate) []advice.Cauti
 	add(advice.Warn, "feed free choice: the figure is a floor, what to offer at least, and no ration", sourceFloor)
 	if a.Species == Ferret {
 		add(advice.Warn, "a jill's energy was never measured: 3 to 4 times maintenance is a rule of thumb for the peak", sacnJill)
-	}
-	if a.Species != Ferret {
-		add(advice.Warn, "trembling, stiff, panting hard or in seizures while nursing: an emergency, possible low blood calcium",
-			advice.Source{Work: "eclampsia, veterinary teaching", Seen: advice.Memory})
+	} else {
+		add(advice.Warn, "trembling, stiff, panting hard or in seizures while nursing: an emergency, possible low blood calcium", sourceEclampsia)
 	}
 	c = a.appendDamCautions(c, "lactation")
 	return append(c, startingEstimate())

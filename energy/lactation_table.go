@@ -14,6 +14,10 @@ var (
 	sourceQueenBooklet = advice.Source{Work: "National Academies, Your Cat's Nutritional Needs, 2006", Where: "p. 5, row of the nursing queen", Seen: advice.Primary}
 	sourceFogle        = advice.Source{Work: "Fogle, on the nursing queen", Seen: advice.Memory}
 	sourceBell         = advice.Source{Work: "Bell, Feeding Pregnant, Nursing and Growing Ferrets", Seen: advice.Primary}
+
+	// The guidelines ask for small amounts often, or free choice.
+	sourceFloor     = advice.Source{Work: sourceOften.Work + ": small amounts often or free choice; taken as free choice, and the figure as a floor", Seen: advice.Ours}
+	sourceEclampsia = advice.Source{Work: "eclampsia, veterinary teaching", Seen: advice.Memory}
 )
 
 // milk is the form of NRC 2006 for a species: base × kg^x for herself and, for
@@ -82,20 +86,22 @@ var bitchFactors = [...]struct {
 	puppies int
 	coefficient
 }{
-	{1, coefficient{3.0, 0, 0, "bitch with 1 puppy", sacnLitter}},
-	{2, coefficient{3.5, 0, 0, "bitch with 2 puppies", sacnLitter}},
-	{4, coefficient{4.0, 0, 0, "bitch with 3 or 4 puppies", sacnLitter}},
-	{6, coefficient{5.0, 0, 0, "bitch with 5 or 6 puppies", sacnLitterMem}},
-	{8, coefficient{5.5, 0, 0, "bitch with 7 or 8 puppies", sacnLitterMem}},
-	{math.MaxInt, coefficient{6.0, 0, 0, "bitch with 9 puppies or more, at least", sacnLitterMem}},
+	{1, coefficient{3.0, 0, 0, "lactating bitch with 1 puppy", sacnLitter}},
+	{2, coefficient{3.5, 0, 0, "lactating bitch with 2 puppies", sacnLitter}},
+	{4, coefficient{4.0, 0, 0, "lactating bitch with 3 or 4 puppies", sacnLitter}},
+	{6, coefficient{5.0, 0, 0, "lactating bitch with 5 or 6 puppies", sacnLitterMem}},
+	{8, coefficient{5.5, 0, 0, "lactating bitch with 7 or 8 puppies", sacnLitterMem}},
+	{math.MaxInt, coefficient{6.0, 0, 0, "lactating bitch with 9 puppies or more, at least", sacnLitterMem}},
 }
 
 var queenLactating = coefficient{4, 2, 6, "lactating queen, the middle of 2 to 6", advice.Source{Work: melbourne, Seen: advice.Secondary}}
 
-// SACN 5th ed. and the BSAVA textbook also reckon so at the peak: a multiple of
-// the resting energy requirement, and a part of that more for each puppy.
+// What stands beside a bitch's figure, on the resting energy requirement: a
+// range, and for the peak a multiple with a part of it more for each puppy.
 const (
-	perPuppyLow  = 1.9 // case, p. 294, and BSAVA
+	bitchLow, bitchHigh = 4, 8 // SACN 5th ed., Table 15-10, p. 292
+
+	perPuppyLow  = 1.9 // SACN case, p. 294, and Melbourne after the BSAVA textbook
 	perPuppyHigh = 2.1 // Table 15-10, p. 292
 	perPuppy     = 0.25
 )
@@ -104,7 +110,8 @@ const (
 var fogle = [...]float64{110, 150, 210}
 
 // A jill at peak lactation eats 3 to 4 times maintenance: SACN 5th ed., p.
-// 1218; the middle is used. Bell: 2 or 3 times as usual.
+// 1218; the middle is used. Bell: 2 or 3 times as
+// usual.
 const (
 	jillLow, jillHigh         = 3, 4
 	jillBellLow, jillBellHigh = 2, 3
@@ -116,6 +123,3 @@ var jillLactating = coefficient{
 	(jillLow + jillHigh) / 2.0 * ferretPerKilogram.value, jillLow * ferretPerKilogram.low, jillHigh * ferretPerKilogram.high,
 	"lactating jill at the peak, 3 to 4 times the 200 to 300 of maintenance, the middle of each", sacnJill,
 }
-
-// sourceFloor: the guidelines ask for small amounts often or free choice.
-var sourceFloor = advice.Source{Work: sourceOften.Work + ": small amounts often or free choice; taken as free choice, and the figure as a floor", Seen: advice.Ours}
