@@ -40,8 +40,9 @@ func scanSteps(s string) (steps []units.Percent, hint string) {
 		return nil, ""
 	}
 	for part := range strings.SplitSeq(list, "/") {
+		part = strings.TrimSpace(part)
 		// A sign after each step is one too many, and clear.
-		p, err := units.ParsePercent(strings.TrimSuffix(strings.TrimSpace(part), "%") + "%")
+		p, err := units.ParsePercent(strings.TrimSuffix(part, "%") + "%")
 		if err != nil {
 			return nil, "step " + strconv.Itoa(len(steps)+1) + " is " + strconv.Quote(part)
 		}

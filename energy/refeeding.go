@@ -1,6 +1,7 @@
 package energy
 
 import (
+	"fmt"
 	"strconv"
 	"strings"
 	"unicode"
@@ -142,11 +143,8 @@ func (s Refeeding) explain(e Estimate, w *working) {
 	}
 	if ideal := e.Animal.Ideal; ideal > 0 && ideal != e.Weight {
 		other := rer(ideal)
-		change := strconv.FormatFloat(100*(float64(other/rer(e.Weight))-1), 'f', 0, 64)
-		if other > rer(e.Weight) {
-			change = "+" + change
-		}
-		w.line("beside", "on the ideal weight, "+readable(ideal)+", resting energy would be "+kcal1(other)+" ("+change+" %): not used")
+		w.line("beside", fmt.Sprintf("on the ideal weight, %s, resting energy would be %s (%+.0f %%): not used",
+			readable(ideal), kcal1(other), 100*float64(other/rer(e.Weight)-1)))
 	}
 }
 
