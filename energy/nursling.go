@@ -120,14 +120,16 @@ func (s Nursling) checkWeight() error {
 		return err
 	}
 	b := table[a.Species]
+	// Grams are typed whole; a number of ounces in the place of kilograms or
+	// grams may have decimals.
+	if oz := math.Round(a.Weight.Ounces()); near(a.Weight.Ounces(), oz) && b.contains(units.Mass(oz)) {
+		fault.Hint = join(fault.Hint, "grams for ounces? "+short(oz)+" g is in range")
+		return fault
+	}
 	for _, typed := range [...]float64{a.Weight.Kilograms(), a.Weight.Grams()} {
 		if w := units.Mass(typed) * units.Ounce; b.contains(w) {
 			fault.Hint = join(fault.Hint, "ounces? "+short(typed)+" oz is "+readable(w))
 		}
-	}
-	// Grams are typed whole.
-	if oz := math.Round(a.Weight.Ounces()); near(a.Weight.Ounces(), oz) && b.contains(units.Mass(oz)) {
-		fault.Hint = join(fault.Hint, "grams? "+short(oz)+" g is in range")
 	}
 	return fault
 }
@@ -158,10 +160,10 @@ func (s Nursling) explain(e Estimate, w *working) {
 	w.line("formula", short(c.value)+" kcal for each 100 g ("+c.label+")")
 	w.line("", "= "+short(c.value)+" × "+short(hundreds)+" = "+kcal1(e.Daily))
 	w.source(c.source)
-	w.line("spread", "published for this age: "+short(c.low)+" to "+short(c.high)+" kcal/100 g")
 	if s.Animal.Species == Dog {
-		w.source(sourcePuppySpread)
+		w.line("spread", short(c.low)+" (the handbook) to "+short(c.high)+" (NRC 2006) kcal for each 100 g at this age")
 	} else {
+		w.line("spread", short(c.low)+" (Table 23-4) to "+short(c.high)+" (Lawler 2008) kcal for each 100 g at this age")
 		w.source(sourceKittenSpread)
 	}
 	other := NRC2006
@@ -192,7 +194,7 @@ func (s Nursling) appendCautions(c []advice.Caution, e Estimate) []advice.Cautio
 	add(advice.Note, weigh+readable(g.Low)+" to "+readable(g.High)+" a day is expected; under "+readable(g.Alarm)+
 		" call the veterinarian", s.sourceGain())
 	add(advice.Note, "a stomach takes about 4 mL for each 100 g, "+round(millilitresPerGram*e.Weight.Grams(), 1)+
-		" mL a feed now: as many feeds as that makes, through the night too", sourceStomach)
+		" mL a feed now: the day's milk in as many feeds as that takes, through the night too", sourceStomach)
 	add(advice.Note, "for an orphan: one that its mother feeds needs only what it doesn't get from her", ours)
 	return append(c, startingEstimate())
 }

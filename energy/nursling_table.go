@@ -10,8 +10,7 @@ var (
 	sourceOrphanPuppy    = advice.Source{Work: "Eldredge, Carlson, Carlson, Giffin, Dog Owner's Home Veterinary Handbook, 4th ed., 2007", Where: "Pediatrics, p. 499", Seen: advice.Primary}
 	sourceUnweanedPuppy  = advice.Source{Work: nrc, Where: "from birth to weaning", Seen: advice.Secondary}
 	sourceUnweanedKitten = advice.Source{Work: "National Academies, Your Cat's Nutritional Needs, 2006 (owner booklet of NRC 2006)", Where: "p. 5", Seen: advice.Primary}
-	sourceKittenSpread   = advice.Source{Work: "Lawler, Theriogenology 70:384-392, 2008, and the figures above", Seen: advice.Secondary}
-	sourcePuppySpread    = advice.Source{Work: "text and table of the handbook, and NRC 2006", Seen: advice.Secondary}
+	sourceKittenSpread   = advice.Source{Work: "Lawler, Theriogenology 70:384-392, 2008", Where: "20 to 26 kcal/100 g", Seen: advice.Secondary}
 	sourceStomach        = advice.Source{Work: "Lawler, Theriogenology 70:384-392, 2008", Where: "4 mL/100 g", Seen: advice.Secondary}
 )
 
