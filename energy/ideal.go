@@ -148,7 +148,7 @@ func overIdeal(w units.Mass, nine, percent int) units.Mass {
 // leanKept returns the weight at which the animal's lean mass goes with the
 // body fat of ideal condition.
 func leanKept(w units.Mass, nine int) units.Mass {
-	return w * units.Mass(100-bodyFat[nine]) / (100 - idealFat)
+	return w * (units.Mass(100-bodyFat[nine]) / (100 - idealFat))
 }
 
 // checkGrownWeight refuses a species that is not taken, a weight that no grown

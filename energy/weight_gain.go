@@ -43,7 +43,7 @@ var (
 	gainShares = units.Range[units.Percent]{Low: 105, High: 150}
 
 	sourceGain     = advice.Source{Work: "factor tables in university teaching material", Seen: advice.Memory}
-	sourceGainSlow = advice.Source{Work: "US Army Veterinary Services, leaflet on underweight pets", Seen: advice.Primary}
+	sourceGainSlow = advice.Source{Work: "US Army Veterinary Services, leaflet", Seen: advice.Primary}
 	sourceOldCat   = advice.Source{Work: sacn, Where: "p. 399", Seen: advice.Primary}
 )
 
@@ -153,9 +153,12 @@ func (s WeightGain) appendCautions(c []advice.Caution, e Estimate) []advice.Caut
 		add(advice.Warn, a.Age.String()+" old: while it grows, it may need more than this", ours)
 	}
 	if a.Species == Cat && a.Age >= oldCat {
-		add(advice.Refer, "an old cat that has clearly lost weight or muscle needs an examination soon", sourceOldCat)
+		add(advice.Refer, "an old cat that has clearly lost weight or muscle must be examined at once", sourceOldCat)
 	}
-	add(advice.Warn, "find out why it is thin before feeding for gain: teeth, worms, illness, or simply too little food", sourceGainSlow)
+	if nine, scored := a.Condition.Nine(); !(scored && nine <= warnThin) && !(a.Weight < warnIdeal*a.Ideal) {
+		// else said of the animal itself
+		add(advice.Warn, "find the cause of the loss before feeding for gain", sourceGainSlow)
+	}
 	if e.Method == FactorOnRER {
 		add(advice.Warn, "the factor for weight gain is from memory: no publication was found for it", sourceGain)
 	} else {

@@ -31,6 +31,12 @@ func (s WeightLoss) appendCautions(c []advice.Caution, e Estimate) []advice.Caut
 	if nine, ok := e.Animal.Condition.Nine(); ok && nine == topScore {
 		add(advice.Warn, e.Animal.Condition.String()+" is the end of the scale: an ideal weight worked out from it is a first target; score again when it is reached", sourceTopScore)
 	}
+	if s.Status == Unknown && (e.Method == ShareOfMaintenance || e.Method == Deficit) {
+		add(advice.Warn, "neuter status unknown: the lower figure was used", ours)
+	}
+	if e.Method == ShareOfMaintenance && (s.Status == Inactive || s.Status == Senior) {
+		add(advice.Warn, "the 60 % are published on the factors of neutered and intact dogs: on that of "+s.Status.String()+" ones it is a steep cut", ours)
+	}
 	s.cautionIdeal(g.Target, add)
 	s.cautionAmount(g.Target, e, add)
 	if cat {
