@@ -28,11 +28,11 @@ import (
 //
 // TwoTerm is the running equation of SACN, Table 18-6, and needs Minutes. It is
 // printed without the hours: that they belong to the second term, which has no
-// distance in it, is our reading. The table beside it is of 1 km and can't be
-// multiplied by a distance, though a case of the book does so and gets more than
-// twice what the equation gives: 990 kcal against 417 for 25 kg and 33 km. For
-// dogs above some 10 kg TwoTerm also gives less than the measured cost of
-// running, which a caution says where it does.
+// distance in it, is our reading. Its table is of 1 km and can't be multiplied by
+// a distance, though a case of the book does so and gets more than twice what the
+// printed equation gives: 990 kcal against 417 for 25 kg and 33 km. In dogs above
+// some 15 kg TwoTerm also gives less than the measured cost of running, which a
+// caution says where it does.
 //
 // The weight used is that of Adult: the recorded ideal weight where that is
 // below the current weight, else the current one. Low and High of PerDistance
@@ -84,10 +84,7 @@ func (s Work) Estimate() (Estimate, error) {
 		}
 		return e, nil
 	}
-	rest, err := s.maintenance().Estimate()
-	if err != nil {
-		return Estimate{}, err
-	}
+	rest := s.rest()
 	e.Daily = rest.Daily + s.cost(method, w)
 	e.Low, e.High = spread(a.Species, e.Daily)
 	if method == PerDistance {
@@ -121,6 +118,12 @@ func (s Work) maintenance() Adult {
 	return Adult{Animal: s.Animal, Status: s.Status, Method: FactorOnRER}
 }
 
+// rest estimates that day. A dog that check takes has an estimate.
+func (s Work) rest() Estimate {
+	e, _ := s.maintenance().Estimate()
+	return e
+}
+
 func (s Work) hours() float64 { return float64(s.Minutes) / 60 }
 
 // cost returns what the distance adds to the maintenance.
@@ -137,7 +140,7 @@ func (s Work) check(method Method) units.ErrorList {
 	add := func(field, value, accepted, hint string) {
 		faults = append(faults, refuse(field, value, accepted, hint))
 	}
-	none := "none for method " + method.given()
+	unused := func(field, value, hint string) { add(field, value, "none for method "+method.given(), hint) }
 
 	switch {
 	case s.Exercise > HeavyExercise:
@@ -147,7 +150,7 @@ func (s Work) check(method Method) units.ErrorList {
 	case method == FactorOnRER && s.Exercise == 0:
 		add("exercise", "", enumExercise, "not given")
 	case byDistance && s.Exercise != 0:
-		add("exercise", s.Exercise.String(), none, "the distance says what is done: give one of the two")
+		unused("exercise", s.Exercise.String(), "the distance says what is done: give one of the two")
 	}
 
 	const far = "100 m or more a day"
@@ -161,19 +164,18 @@ func (s Work) check(method Method) units.ErrorList {
 	case byDistance && d == 0:
 		add("distance", "", far, "not given")
 	case method == FactorOnRER && d != 0:
-		add("distance", d.String(), none, "the exercise says what is done: give one of the two")
+		unused("distance", d.String(), "the exercise says what is done: give one of the two")
 	}
 
-	minutes := strconv.Itoa(s.Minutes)
 	switch fastest := s.Distance.Kilometres() / workFastest * 60; {
 	case s.Minutes < 0 || s.Minutes > dayMinutes:
-		add("minutes", minutes, "1 to 1440 a day", "")
+		add("minutes", strconv.Itoa(s.Minutes), "1 to 1440 a day", "")
 	case method == TwoTerm && s.Minutes == 0:
 		add("minutes", "", "1 to 1440 a day", "not given")
 	case method == TwoTerm && float64(s.Minutes) < fastest && fastest <= dayMinutes:
-		add("minutes", minutes, round(math.Ceil(fastest), 0)+" or more for "+s.Distance.String()+": no dog runs faster than 70 km/h", "hours for minutes?")
+		add("minutes", strconv.Itoa(s.Minutes), round(math.Ceil(fastest), 0)+" or more for "+s.Distance.String()+": no dog runs faster than 70 km/h", "hours for minutes?")
 	case (method == PerDistance || method == FactorOnRER) && s.Minutes != 0:
-		add("minutes", minutes, none, "two_term takes them, with a distance")
+		unused("minutes", strconv.Itoa(s.Minutes), "two_term takes them, with a distance")
 	}
 
 	if method != 0 {
@@ -216,12 +218,8 @@ func (s Work) explain(e Estimate, w *working) {
 		}
 		return
 	}
-	m := s.maintenance()
-	rest, err := m.Estimate()
-	if err != nil {
-		return // not reached: s gave e
-	}
-	m.explain(rest, w)
+	rest := s.rest()
+	s.maintenance().explain(rest, w)
 	cost := s.cost(e.Method, e.Weight)
 	kg, km := short(e.Weight.Kilograms()), short(s.Distance.Kilometres())
 	together := func() { w.line("together", kcal1(rest.Daily)+" + "+kcal1(cost)+" = "+kcal1(e.Daily)) }
