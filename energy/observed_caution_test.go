@@ -1,0 +1,125 @@
+package energy_test
+
+import (
+	"math"
+	"testing"
+
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/energy/advice"
+)
+
+func TestWellMeasuredIntakeHasOneNote(t *testing.T) {
+	for _, change := range []func(*energy.Observed){
+		func(*energy.Observed) {},
+		func(s *energy.Observed) { s.Over = 14 },
+		// 2 % of 16 kg is 320 g.
+		func(s *energy.Observed) { s.Animal.Weight = 16320 },
+		func(s *energy.Observed) { s.Animal.Weight = 15680 },
+		func(s *energy.Observed) { s.Animal.Species, s.Animal.Weight, s.Before = energy.Other, 2*kg, 2*kg },
+	} {
+		s := observed(change)
+		if c := estimate(t, s).Cautions(); len(c) != 1 || c[0].Level != advice.Note {
+			t.Errorf("%+v: %v, want one note", s, c)
+		}
+		cautioned(t, s, advice.Note, "count what was eaten, not what was offered")
+	}
+}
+
+// The thresholds are ours: 14 days, 2 %, a tenth.
+func TestBadlyMeasuredIntakeIsCautioned(t *testing.T) {
+	for _, tt := range []struct {
+		level  advice.Level
+		text   string
+		change func(*energy.Observed)
+	}{
+		{advice.Warn, "not said for how long the intake was measured: 14 days or more tell", func(s *energy.Observed) { s.Over = 0 }},
+		{advice.Warn, "measured over 13 days: 14 days or more tell", func(s *energy.Observed) { s.Over = 13 }},
+		{advice.Warn, "measured over 1 day: 14 days or more tell", func(s *energy.Observed) { s.Over = 1 }},
+		{advice.Warn, "no weight at the start", func(s *energy.Observed) { s.Before = 0 }},
+		{
+			advice.Warn, "the weight went from 16 kg to 16.4 kg (+2.5 %), which is more than 2 %: it needs less than it ate",
+			func(s *energy.Observed) { s.Animal.Weight = 16.4 * kg },
+		},
+		{
+			advice.Warn, "the weight went from 16 kg to 15.6 kg (-2.5 %), which is more than 2 %: it needs more than it ate",
+			func(s *energy.Observed) { s.Animal.Weight = 15.6 * kg },
+		},
+		{
+			advice.Warn, "which is more than 2 %: it needs less",
+			func(s *energy.Observed) { s.Animal.Weight = step(16320, math.Inf(1)) },
+		},
+		{
+			advice.Warn, "which is more than 2 %: it needs more",
+			func(s *energy.Observed) { s.Animal.Weight = step(15680, 0) },
+		},
+		{
+			advice.Warn, "it needs more than it ate",
+			func(s *energy.Observed) { s.Animal.Weight = step(14.4*kg, math.Inf(1)) },
+		},
+		{
+			advice.Refer, "the weight went from 16 kg to 14.4 kg (-10.0 %), which is more than 2 %: find the cause before feeding for gain",
+			func(s *energy.Observed) { s.Animal.Weight = 14.4 * kg },
+		},
+		{advice.Warn, "score the condition", func(s *energy.Observed) { s.Animal.Condition = energy.Condition{} }},
+		// 16^0.75 is 8: a resting energy of 560 kcal, and 280 to 1680 kcal
+		// expected. 4184 kJ are 1000 kcal.
+		{
+			advice.Refer, "check the measured 4184 kcal, above 0.5 to 3 times its resting energy (280 kcal to 1680 kcal): " +
+				"kilojoules? that is 1000 kcal, one digit too many? that is 418 kcal",
+			func(s *energy.Observed) { s.Intake = 4184 },
+		},
+		{
+			advice.Warn, "check the measured 250 kcal, below 0.5 to 3 times its resting energy (280 kcal to 1680 kcal): " +
+				"one of 2 meals? the day is 500 kcal, one of 3 meals? the day is 750 kcal, one of 4 meals? the day is 1000 kcal",
+			func(s *energy.Observed) { s.Intake = 250 },
+		},
+		{advice.Warn, "check the measured 140 kcal", func(s *energy.Observed) { s.Intake = 140 }},
+		{advice.Refer, "check the measured 139 kcal", func(s *energy.Observed) { s.Intake = 139 }},
+		{advice.Warn, "check the measured 2800 kcal", func(s *energy.Observed) { s.Intake = 2800 }},
+		{advice.Refer, "check the measured 2801 kcal", func(s *energy.Observed) { s.Intake = 2801 }},
+	} {
+		cautioned(t, observed(tt.change), tt.level, tt.text)
+	}
+}
+
+func TestUsualIntakeIsNotCautioned(t *testing.T) {
+	for _, s := range []energy.Observed{
+		observed(func(s *energy.Observed) { s.Intake = 280 }),
+		observed(func(s *energy.Observed) { s.Intake = 1680 }),
+		// Nothing is known of a rabbit's usual intake.
+		observed(func(s *energy.Observed) { s.Animal.Species, s.Intake = energy.Other, 9000 }),
+	} {
+		silent(t, s, "check the measured")
+	}
+}
+
+// Condition scales are made for dogs and cats.
+func TestFerretNeedsNoScoreForItsIntake(t *testing.T) {
+	silent(t, observed(func(s *energy.Observed) {
+		s.Animal = animal(energy.Ferret, 1.2*kg)
+		s.Before, s.Intake = 1.2*kg, 300
+	}), "score the condition")
+}
+
+// By hand: 0.2 / 15.8 = 1.27 %. 16^0.75 is 8, × 70 = 560; half of that, three
+// times that.
+func TestWorkingOfAMeasuredIntake(t *testing.T) {
+	explained(t, observed(func(s *energy.Observed) { s.Before, s.Animal.Weight = 15.8*kg, 16*kg }), ""+
+		"given     dog, 16 kg, condition 5/9\n"+
+		"weight    16 kg, the current weight\n"+
+		"formula   none: 900.0 kcal eaten a day, measured over 28 days\n"+
+		"weights   15.8 kg, then 16 kg: +1.3 %\n"+
+		"beside    0.5 to 3 times its resting energy: 280 kcal to 1680 kcal (ours, not published)\n"+
+		"result    900 kcal/day\n"+
+		"next      weigh again in 28 days\n"+
+		"caution   note: count what was eaten, not what was offered: left-overs weighed back, treats and table food in [ours, not published]\n")
+	explained(t, energy.Observed{Animal: energy.Animal{Species: energy.Other, Weight: 2 * kg, Condition: energy.BCS5(3)}, Intake: 160}, ""+
+		"given     other, 2 kg, condition 3/5\n"+
+		"weight    2 kg, the current weight\n"+
+		"formula   none: 160.0 kcal eaten a day\n"+
+		"result    160 kcal/day\n"+
+		"next      weigh again in 14 days\n"+
+		"caution   warn: not said for how long the intake was measured: 14 days or more tell [ours, not published]\n"+
+		"caution   warn: no weight at the start: nobody can say that this intake keeps the weight steady [ours, not published]\n"+
+		"caution   note: count what was eaten, not what was offered: left-overs weighed back, treats and table food in [ours, not published]\n")
+}
