@@ -4,8 +4,8 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
-	"math"
 
+	"example.org/bowlgram/internal/enum"
 	"example.org/bowlgram/internal/strictjson"
 	"example.org/bowlgram/units"
 )
@@ -19,20 +19,21 @@ type Stored struct {
 	Stage Stage
 }
 
-// stageName names the stages as JSON does.
-func stageName(s Stage) (string, error) {
-	switch s.(type) {
-	case Resting:
-		return "resting", nil
-	case Adult:
-		return "adult", nil
-	case Prescribed:
-		return "prescribed", nil
-	}
-	return "", refuse("stage", fmt.Sprintf("%T", s), stageNames, "a stage of another package can't be stored")
+// kinds are the stages by the name that JSON has for them.
+var kinds = [...]kind{
+	newKind[Resting]("resting"),
+	newKind[Adult]("adult"),
+	newKind[Growth]("growth"),
+	newKind[Gestation]("gestation"),
+	newKind[Lactation]("lactation"),
+	newKind[Nursling]("nursling"),
+	newKind[Work]("work"),
+	newKind[WeightLoss]("weight_loss"),
+	newKind[WeightGain]("weight_gain"),
+	newKind[Refeeding]("refeeding"),
+	newKind[Observed]("observed"),
+	newKind[Prescribed]("prescribed"),
 }
-
-const stageNames = "resting, adult or prescribed"
 
 // MarshalJSON writes the stage with its name.
 func (s Stored) MarshalJSON() ([]byte, error) {
@@ -67,23 +68,47 @@ func (s *Stored) UnmarshalJSON(data []byte) error {
 	if err := json.Unmarshal(data, &head); err != nil {
 		return err
 	}
-	var stage Stage
-	var err error
-	switch head.Stage {
-	case "resting":
-		stage, err = decodeStage[Resting](data)
-	case "adult":
-		stage, err = decodeStage[Adult](data)
-	case "prescribed":
-		stage, err = decodeStage[Prescribed](data)
-	default:
-		err = refuse("stage", head.Stage, stageNames, "")
-	}
-	if err != nil {
+	for _, k := range kinds {
+		if k.name != head.Stage {
+			continue
+		}
+		stage, err := k.decode(data)
+		if err == nil {
+			s.Stage = stage
+		}
 		return err
 	}
-	s.Stage = stage
-	return nil
+	return refuse("stage", head.Stage, stageNames(), "")
+}
+
+// kind describes one stage.
+type kind struct {
+	name   string
+	is     func(Stage) bool
+	decode func([]byte) (Stage, error)
+}
+
+func newKind[S Stage](name string) kind {
+	return kind{name, func(s Stage) bool { _, ok := s.(S); return ok }, decodeStage[S]}
+}
+
+// stageName returns the name of a stage.
+func stageName(s Stage) (string, error) {
+	for _, k := range kinds {
+		if k.is(s) {
+			return k.name, nil
+		}
+	}
+	return "", refuse("stage", fmt.Sprintf("%T", s), stageNames(), "a stage of another package can't be stored")
+}
+
+// stageNames returns all of them, as an error lists them.
+func stageNames() string {
+	names := []string{""}
+	for _, k := range kinds {
+		names = append(names, k.name)
+	}
+	return enum.List(names)
 }
 
 func decodeStage[S Stage](data []byte) (Stage, error) {
@@ -156,6 +181,69 @@ func (p *Prescribed) UnmarshalJSON(data []byte) error {
 	return record(data, func(v plain) { *p = Prescribed(v) })
 }
 
+// UnmarshalJSON reads a stage without its name; see Stored, and Animal for
+// what is refused.
+func (s *Growth) UnmarshalJSON(data []byte) error {
+	type plain Growth
+	return record(data, func(p plain) { *s = Growth(p) })
+}
+
+// UnmarshalJSON reads a stage without its name; see Stored, and Animal for
+// what is refused.
+func (s *Gestation) UnmarshalJSON(data []byte) error {
+	type plain Gestation
+	return record(data, func(p plain) { *s = Gestation(p) })
+}
+
+// UnmarshalJSON reads a stage without its name; see Stored, and Animal for
+// what is refused.
+func (s *Lactation) UnmarshalJSON(data []byte) error {
+	type plain Lactation
+	return record(data, func(p plain) { *s = Lactation(p) })
+}
+
+// UnmarshalJSON reads a stage without its name; see Stored, and Animal for
+// what is refused.
+func (s *Nursling) UnmarshalJSON(data []byte) error {
+	type plain Nursling
+	return record(data, func(p plain) { *s = Nursling(p) })
+}
+
+// UnmarshalJSON reads a stage without its name; see Stored, and Animal for
+// what is refused.
+func (s *Work) UnmarshalJSON(data []byte) error {
+	type plain Work
+	return record(data, func(p plain) { *s = Work(p) })
+}
+
+// UnmarshalJSON reads a stage without its name; see Stored, and Animal for
+// what is refused.
+func (s *WeightLoss) UnmarshalJSON(data []byte) error {
+	type plain WeightLoss
+	return record(data, func(p plain) { *s = WeightLoss(p) })
+}
+
+// UnmarshalJSON reads a stage without its name; see Stored, and Animal for
+// what is refused.
+func (s *WeightGain) UnmarshalJSON(data []byte) error {
+	type plain WeightGain
+	return record(data, func(p plain) { *s = WeightGain(p) })
+}
+
+// UnmarshalJSON reads a stage without its name; see Stored, and Animal for
+// what is refused.
+func (s *Refeeding) UnmarshalJSON(data []byte) error {
+	type plain Refeeding
+	return record(data, func(p plain) { *s = Refeeding(p) })
+}
+
+// UnmarshalJSON reads a stage without its name; see Stored, and Animal for
+// what is refused.
+func (s *Observed) UnmarshalJSON(data []byte) error {
+	type plain Observed
+	return record(data, func(p plain) { *s = Observed(p) })
+}
+
 // estimateJSON is the written form of an Estimate. The animal is the stage's.
 type estimateJSON struct {
 	Stage   Stored       `json:"stage"`
@@ -191,7 +279,7 @@ func (e *Estimate) UnmarshalJSON(data []byte) error {
 		return err
 	}
 	if j.Stage.Stage == nil {
-		return refuse("stage", "", stageNames, "not given")
+		return refuse("stage", "", stageNames(), "not given")
 	}
 	x, err := j.Stage.Stage.Estimate()
 	if err != nil {
@@ -211,7 +299,7 @@ func (e *Estimate) UnmarshalJSON(data []byte) error {
 		{"reweigh", float64(j.Reweigh), float64(x.Reweigh), j.Reweigh.String(), x.Reweigh.String()},
 	} {
 		// The last bits may differ between architectures.
-		if !(math.Abs(f.got-f.want) <= 1e-12*f.want) {
+		if !near(f.got, f.want) {
 			return refuse(f.name, f.text, f.wants+", as the stage gives it", "")
 		}
 	}

@@ -83,7 +83,7 @@ func TestEstimateComesBackBitForBit(t *testing.T) {
 }
 
 func TestStoredThatIsNoStageIsRefusedAndTheReceiverStays(t *testing.T) {
-	const names = "want resting, adult or prescribed"
+	const names = "want resting, adult, growth, gestation, lactation, nursling, work, weight_loss, weight_gain, refeeding, observed or prescribed"
 	for in, want := range map[string]string{
 		`{"stage":"feast"}`: `energy: stage "feast": ` + names,
 		`{}`:                `energy: stage "": ` + names,
@@ -113,7 +113,7 @@ func TestStoredThatIsNoStageIsRefusedAndTheReceiverStays(t *testing.T) {
 }
 
 func TestForeignStageIsNotWritten(t *testing.T) {
-	const want = `energy: stage "energy_test.foreign": want resting, adult or prescribed (a stage of another package can't be stored)`
+	const want = `energy: stage "energy_test.foreign": want resting, adult, growth, gestation, lactation, nursling, work, weight_loss, weight_gain, refeeding, observed or prescribed (a stage of another package can't be stored)`
 	for _, v := range []any{
 		energy.Stored{Stage: foreign{}},
 		energy.Estimate{Stage: foreign{}, Method: energy.Prescription, Daily: 1, Low: 1, High: 1, Reweigh: 7},

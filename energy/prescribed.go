@@ -65,8 +65,8 @@ func (p Prescribed) Estimate() (Estimate, error) {
 	if !(p.Daily > 0 && p.Daily <= maxDaily) {
 		faults = append(faults, refuse("prescribed energy", p.Daily.String(), "more than 0 kcal and at most 50000 kcal a day", ""))
 	}
-	if !strings.ContainsFunc(p.By, unicode.IsLetter) || strings.ContainsFunc(p.By, unicode.IsControl) {
-		faults = append(faults, refuse("by", p.By, "the name of the veterinarian who set the energy, on one line", ""))
+	if err := checkBy(p.By, "energy"); err != nil {
+		faults = append(faults, err)
 	}
 	if len(faults) > 0 {
 		return Estimate{}, faults.Err()
@@ -75,6 +75,15 @@ func (p Prescribed) Estimate() (Estimate, error) {
 		Stage: p, Animal: a, Method: Prescription,
 		Daily: p.Daily, Low: p.Daily, High: p.Daily, Reweigh: prescribedReweigh,
 	}, nil
+}
+
+// checkBy refuses what is not a name on one line. What is the thing that the
+// veterinarian set.
+func checkBy(by, what string) error {
+	if strings.ContainsFunc(by, unicode.IsLetter) && !strings.ContainsFunc(by, unicode.IsControl) {
+		return nil
+	}
+	return refuse("by", by, "the name of the veterinarian who set the "+what+", on one line", "")
 }
 
 // usual returns the interval that a daily energy is expected in, what it is
@@ -142,8 +151,7 @@ func (p Prescribed) appendCautions(c []advice.Caution, e Estimate) []advice.Caut
 			Level: advice.Warn, Text: "nothing to hold the prescribed energy against: no species with a known need, or no weight", Source: ours,
 		})
 	}
-	nine, scored := e.Animal.Condition.Nine()
-	starved := scored && nine <= gateCondition || e.Animal.DaysUnfed >= gateUnfed
+	starved := len(e.Animal.starved()) > 0
 	if r := rer(e.Animal.Weight); starved && e.Animal.Species != Ferret && e.Daily > r {
 		c = append(c, advice.Caution{
 			Level: advice.Refer, Source: ours,

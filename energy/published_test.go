@@ -127,3 +127,37 @@ func TestReweighInterval(t *testing.T) {
 		}
 	}
 }
+
+// Bermingham 2010: 53.7 × kg^1.061 for light, 46.8 × kg^1.115 for normal and
+// 131.8 × kg^0.366 for heavy cats. The powers of 5 by logarithms: 1.061 × ln 5
+// is 1.70761, its exponential 5.5157; 1.115: 1.79452 and 6.0166; 0.366: 0.58905
+// and 1.8023.
+func TestBerminghamCats(t *testing.T) {
+	for condition, want := range map[int]float64{3: 296.2, 4: 281.6, 6: 281.6, 7: 237.5} {
+		a := animal(energy.Cat, 5*kg)
+		a.Condition = energy.BCS9(condition)
+		e := estimate(t, energy.Adult{Animal: a, Status: energy.Neutered, Method: energy.Bermingham})
+		if math.Abs(e.Daily.Kilocalories()-want) > 0.06 {
+			t.Errorf("%d/9: %v, want %v kcal", condition, e.Daily, want)
+		}
+	}
+}
+
+// Bermingham 2010, abstract: the mean of all cats is 55.1 kcal/kg, standard
+// error 1.2, and that of the curve for normal cats must lie with it.
+func TestBerminghamCatsAgreeWithTheirMean(t *testing.T) {
+	e := estimate(t, energy.Adult{Animal: animal(energy.Cat, 4*kg), Status: energy.Neutered, Method: energy.Bermingham})
+	if perKilogram := e.Daily.Kilocalories() / 4; math.Abs(perKilogram-55.1) > 1.2 {
+		t.Errorf("%.1f kcal/kg, the study's mean is 55.1 ± 1.2", perKilogram)
+	}
+}
+
+// Thes 2014: 98 kcal/kg^0.75, standard deviation 29. 16^0.75 is 8.
+func TestThesDogs(t *testing.T) {
+	e := estimate(t, energy.Adult{Animal: animal(energy.Dog, 16*kg), Status: energy.Neutered, Method: energy.Thes})
+	if e.Daily != 784 || e.Low != 552 || e.High != 1016 {
+		t.Errorf("%v from %v to %v, want 784 from 552 to 1016 kcal", e.Daily, e.Low, e.High)
+	}
+	refused(t, energy.Adult{Animal: animal(energy.Cat, 4*kg), Status: energy.Neutered, Method: energy.Thes}, "method",
+		`energy: method "thes": want factor_on_rer, nrc_2006, fediaf or bermingham`)
+}

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
-	"unicode"
 
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
@@ -107,15 +106,6 @@ func (a Animal) starved() units.ErrorList {
 		}
 	}
 	return faults
-}
-
-// checkBy refuses what is not a name on one line. What is the thing that the
-// veterinarian set.
-func checkBy(by, what string) error {
-	if strings.ContainsFunc(by, unicode.IsLetter) && !strings.ContainsFunc(by, unicode.IsControl) {
-		return nil
-	}
-	return refuse("by", by, "the name of the veterinarian who set the "+what+", on one line", "")
 }
 
 func (s Refeeding) explain(e Estimate, w *working) {
