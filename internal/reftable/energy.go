@@ -24,7 +24,7 @@ func species(in inputs) energy.Species {
 func patient(in inputs) (energy.Animal, error) {
 	// The library has no rabbits, no guinea pigs and no wild cats.
 	switch in["species"] {
-	case "", "dog", "cat", "ferret", "dog|cat":
+	case "", "dog", "cat", "ferret", "dog|cat", "dog_or_cat":
 	default:
 		return energy.Animal{}, ErrNoEvaluator
 	}
@@ -67,8 +67,7 @@ func resting(r Row, in inputs) (float64, error) {
 	case "RER", "RER at ideal body weight", "RER at optimal weight", "RER at ideal weight",
 		"RER, 4.5-kg cat", "AAHA 10 lb dog, step 1 RER":
 		method = energy.RERPower
-	case "RER, linear approximation", "RER linear (wrong formula for this weight)", "BER/RER linear",
-		"kcal/day for weight loss (linear RER at ideal weight)", "20 lb ideal dog":
+	case "RER, linear approximation", "RER linear (wrong formula for this weight)", "BER/RER linear":
 		method = energy.RERLinear
 	default:
 		return 0, ErrNoEvaluator
@@ -176,6 +175,8 @@ var columns = map[string]column{
 	"MER adult lean cat":       {energy.Cat, energy.Intact, energy.NRC2006, 5},
 	"MER adult overweight cat": {energy.Cat, energy.Intact, energy.NRC2006, 7},
 
+	"daily ME need of lean adult cat (base term of the queen equation)": {energy.Cat, energy.Intact, energy.NRC2006, 5},
+
 	"nrc kennel-or-active-pet": {energy.Dog, energy.Intact, energy.NRC2006, 5},
 	"nrc inactive-pet":         {energy.Dog, energy.Inactive, energy.NRC2006, 5},
 	"nrc older":                {energy.Dog, energy.Senior, energy.NRC2006, 5},
@@ -246,6 +247,11 @@ func columnOf(in inputs) (column, bool) {
 
 // adult evaluates the daily energy of an adult.
 func adult(r Row, in inputs) (float64, error) {
+	switch r.Unit {
+	case "kcal/day", "kcal/d", "kJ/day":
+	default:
+		return 0, ErrNoEvaluator
+	}
 	c, ok := columnOf(in)
 	if !ok {
 		c, ok = columns[r.Quantity]

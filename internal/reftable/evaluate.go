@@ -15,7 +15,13 @@ var ErrNoEvaluator = errors.New("reftable: the library gives no such figure")
 type evaluator func(r Row, in inputs) (float64, error)
 
 var evaluators = []evaluator{
-	ucumCode, measure, derivedUnit, energyUnit, convertedWeight,
+	ucumCode, measure, derivedUnit, energyUnit, convertedWeight, convertedDistance,
+	growthFactor, growthBase, growthCurve, growthMultiple, kittenPerKilogram, kleinIntercept, growthEnd,
+	gestationFactor, gestationCoefficient, litterFactor, lactationWeek, lactationCoefficient, reproducing, ferretDam,
+	nurslingEnergy, orphanChart, kittenGain,
+	exerciseFactor, runningCost, runningCoefficient, mostWork,
+	idealWeight, perPoint, emaciated, lossFactor, lossLinear, reduced, adipose, lossGoal, lossVisit,
+	refeeding, unfedCat, allometric,
 	resting, linearLimit, adult, adultFactor, adultCoefficient, ferretPerKilogram,
 	serving, amount, cups,
 }

@@ -10,7 +10,10 @@ var files embed.FS
 
 // Tables returns the names of the tables, in the order they are shown.
 func Tables() []string {
-	return []string{"units", "ucum", "adult-energy", "weight-loss", "worked-examples", "practice"}
+	return []string{
+		"units", "ucum", "adult-energy", "growth", "reproduction", "neonates", "activity",
+		"weight-loss", "body-condition", "refeeding", "thresholds", "worked-examples", "practice",
+	}
 }
 
 // Load reads the named table.

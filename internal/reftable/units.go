@@ -218,11 +218,15 @@ func energyUnit(r Row, in inputs) (float64, error) {
 	return 0, ErrNoEvaluator
 }
 
-// convertedWeight converts a body weight in pounds.
+// convertedWeight converts a body weight in pounds or ounces.
 func convertedWeight(r Row, in inputs) (float64, error) {
-	if r.Quantity != "weight conversion" || r.Unit != "kg" {
-		return 0, ErrNoEvaluator
+	switch r.Quantity + ", " + r.Unit {
+	case "weight conversion, kg":
+		lb, err := in.number("bw_lb")
+		return (units.Mass(lb) * units.Pound).Kilograms(), err
+	case "weight conversion printed in chart, g":
+		oz, err := in.number("bw_oz")
+		return (units.Mass(oz) * units.Ounce).Grams(), err
 	}
-	lb, err := in.number("bw_lb")
-	return (units.Mass(lb) * units.Pound).Kilograms(), err
+	return 0, ErrNoEvaluator
 }
