@@ -109,9 +109,8 @@ const (
 // fogle is kcal × kg^-1 of a queen, two weeks each.
 var fogle = [...]float64{110, 150, 210}
 
-// A jill at peak lactation eats 3 to 4 times maintenance: SACN 5th ed., p.
-// 1218; the middle is used. Bell: 2 or 3 times as
-// usual.
+// A jill at peak lactation eats 3 to 4 times maintenance, of which the middle
+// is used: SACN 5th ed., p. 1218. Bell: 2 or 3 times as usual.
 const (
 	jillLow, jillHigh         = 3, 4
 	jillBellLow, jillBellHigh = 2, 3
