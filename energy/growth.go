@@ -2,9 +2,7 @@ package energy
 
 import (
 	"math"
-	"strings"
 
-	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
 )
 
@@ -61,23 +59,6 @@ const (
 // smallestPart of the adult weight: below it one of the two is a slip. Ours;
 // at four weeks a puppy of a giant breed has a thirtieth (from memory).
 const smallestPart = 1.0 / 50
-
-// Adult weights that decide cautions on dogs: ours. The published limit of
-// large breeds is 23 kg (50 lb).
-const (
-	largeBreed = 25 * units.Kilogram
-	toyBreed   = 4 * units.Kilogram
-)
-
-// Weights that don't go with the age: half of the adult weight is reached at
-// about four months (SACN 5th ed., Box 16-3 and Table 24-4). Ours, wide enough
-// for giants and narrow enough for pounds taken as kilograms.
-const (
-	earlyAge  = 12 * Week
-	earlyPart = 0.6
-	lateAge   = 6 * Month
-	latePart  = 0.3
-)
 
 // method returns the method used.
 func (s Growth) method() Method {
@@ -247,146 +228,3 @@ func (s Growth) energy(m Method) (daily, low, high units.Energy) {
 	low, high = spread(s.Animal.Species, daily)
 	return daily, low, high
 }
-
-func (s Growth) explain(e Estimate, w *working) {
-	kg, adult := short(e.Weight.Kilograms()), short(s.AdultWeight.Kilograms())
-	part := kg + "/" + adult
-	if s.AdultWeight > 0 {
-		w.line("adult", adult+" kg expected: p = "+part+" = "+round(s.part(), 3))
-	}
-	x, power := s.metabolic()
-	typed := kg + strings.TrimPrefix(power, "kg")
-	ranged := false
-	switch e.Method {
-	case NRC2006:
-		c := s.curve()
-		a, scale, rate, less := short(c.maintenance), short(c.scale), short(c.rate), short(c.less)
-		maintenance := units.Energy(c.maintenance * x)
-		w.line("formula", a+" × "+power+" × "+scale+" × (e^(-"+rate+"p) - "+less+")")
-		w.line("", a+" × "+typed+" = "+a+" × "+round(x, 3)+" = "+kcal1(maintenance))
-		w.line("", scale+" × (e^(-"+rate+" × "+part+") - "+less+") = "+scale+" × ("+round(c.decay(s.part()), 4)+" - "+less+") = "+
-			round(c.factor(s.part()), 4))
-		w.line("", "= "+kcal1(maintenance)+" × "+round(c.factor(s.part()), 4)+" = "+kcal1(e.Daily))
-		w.source(c.source)
-	case Klein2019:
-		f := kleinFactor(s.part())
-		w.line("formula", "("+short(kleinConstant)+" - "+short(kleinSlope)+"p) MJ × "+power)
-		w.line("", "= ("+short(kleinConstant)+" - "+short(kleinSlope)+" × "+part+") × "+typed+" = "+round(f, 4)+" × "+round(x, 3)+
-			" = "+round(f*x, 4)+" MJ = "+kcal1(e.Daily)+" (4.184 kJ/kcal)")
-		w.source(klein)
-	case FactorOnRER:
-		c := s.row(e.Method)
-		explainRER(w, e.Weight)
-		w.line("factor", round(c.value, 1)+" ("+c.label+")")
-		w.source(c.source)
-		w.line("", round(c.value, 1)+" × "+kcal1(rer(e.Weight))+" = "+kcal1(e.Daily))
-	default:
-		c := s.row(e.Method)
-		base, unit := s.base(e.Method)
-		value := short(c.value)
-		w.line("formula", value+" × "+unit+" ("+c.label+")")
-		step := "= " + value + " × " + kg + strings.TrimPrefix(unit, "kg")
-		if e.Method != PerKilogram {
-			step += " = " + value + " × " + round(float64(base), 3)
-		}
-		w.line("", step+" = "+kcal1(e.Daily))
-		w.source(c.source)
-		if ranged = c.low > 0; ranged {
-			w.line("spread", "the published range, "+short(c.low)+" to "+short(c.high))
-		}
-	}
-	if !ranged {
-		explainSpread(w, e.Animal.Species)
-	}
-	s.explainOthers(e, w)
-}
-
-// explainOthers writes what other sources give for the same animal.
-func (s Growth) explainOthers(e Estimate, w *working) {
-	if e.Method == PerKilogram && e.Animal.Age/Month == kittenTextMonth {
-		w.line("beside", "the text of the same book has "+short(kittenTextPerKilogram)+" kcal/kg at 10 months: "+
-			kcal1(kittenTextPerKilogram*units.Energy(e.Weight.Kilograms())))
-		w.source(advice.Source{Work: sacn, Where: "p. 430", Seen: advice.Primary})
-	}
-	if s.AdultWeight == 0 {
-		return
-	}
-	for _, o := range [...]struct {
-		method Method
-		name   string
-		source advice.Source
-	}{
-		{FEDIAF, "FEDIAF", fediafGrowth},
-		{NRC2006, "NRC 2006", s.curve().source},
-		{Klein2019, "Klein 2019, what pet puppies ate", klein},
-	} {
-		if o.method == e.Method || o.method == Klein2019 && e.Animal.Species == Cat {
-			continue
-		}
-		daily, _, _ := s.energy(o.method)
-		w.line("beside", o.name+": "+kcal1(daily))
-		w.source(o.source)
-	}
-}
-
-func (s Growth) appendCautions(c []advice.Caution, e Estimate) []advice.Caution {
-	add := func(l advice.Level, text string, source advice.Source) {
-		c = append(c, advice.Caution{Level: l, Text: text, Source: source})
-	}
-	a := &e.Animal
-	dog := a.Species == Dog
-	switch {
-	case a.Age == 0:
-		add(advice.Warn, "age not given: under 4 weeks this is too much (Nursling), for a grown animal too (Adult)", ours)
-	case a.Age < weaned:
-		add(advice.Note, "weaning: gruel beside the milk, several times a day and free choice; the figure is a guide", ours)
-	case a.Age >= fullyGrown && dog:
-		add(advice.Warn, a.Age.String()+" old: small and medium dogs are usually grown by 8 to 12 months, large ones by 10 to 16: Adult, if it no longer gains", sourceGrown)
-	case a.Age >= fullyGrown:
-		add(advice.Warn, a.Age.String()+" old: cats are usually grown by 200 to 220 days: Adult, if it no longer gains", sourceGrown)
-	}
-	if s.AdultWeight == 0 {
-		add(advice.Warn, "expected adult weight not given: the figure goes by age and current weight alone, whatever the size when grown", ours)
-	} else {
-		c = appendWeightWatch(c, &Animal{Species: a.Species, Weight: s.AdultWeight})
-		if p := s.part(); 0 < a.Age && a.Age < earlyAge && p > earlyPart || a.Age >= lateAge && p < latePart {
-			add(advice.Warn, readable(a.Weight)+" of "+readable(s.AdultWeight)+" is unusual at "+a.Age.String()+": check both weights and their units", ours)
-		}
-	}
-	if nine, ok := a.Condition.Nine(); ok && nine >= warnFat-1 {
-		if dog {
-			add(advice.Warn, "above ideal while it grows: no weight-loss plan; 10 % less in measured meals, and score again in 2 weeks", sacn33)
-		} else {
-			add(advice.Warn, "above ideal while it grows: no weight-loss plan; measured meals, not free choice", sourceKittenMeals)
-		}
-	}
-	if !dog {
-		return append(c, startingEstimate())
-	}
-	if a.DaysUnfed == 1 {
-		add(advice.Refer, "a puppy that has eaten nothing for a day needs a veterinarian now", ours)
-	}
-	add(advice.Note, "once weaned, measured meals and not free choice; treats at most 10 % of the energy", sourcePuppyMeals)
-	const fewHours = "can't go more than a few hours without food; wobbling or seizures are an emergency"
-	switch {
-	case s.AdultWeight >= largeBreed:
-		add(advice.Warn, "25 kg or more when grown: overfeeding harms the joints; measured meals, never free choice, and keep it lean", ours)
-	case 0 < s.AdultWeight && s.AdultWeight < toyBreed:
-		add(advice.Warn, "a toy puppy "+fewHours, ours)
-	case s.AdultWeight == 0 && a.Weight < toyBreed:
-		add(advice.Warn, "if it is of a toy breed it "+fewHours, ours)
-	}
-	switch {
-	case e.Method == NRC2006:
-		add(advice.Note, "NRC 2006 runs high: pet puppies ate 78 % of it at 8 to 17 weeks and 83 % at 17 to 26 weeks", klein)
-	case e.Method == Klein2019 && 0 < a.Age && a.Age < weaned:
-		add(advice.Warn, "the puppies of Klein 2019 were over 8 weeks old", klein)
-	}
-	return append(c, startingEstimate())
-}
-
-var (
-	sourcePuppyMeals  = advice.Source{Work: sacn, Where: "p. 314-315", Seen: advice.Primary}
-	sourceKittenMeals = advice.Source{Work: sacn, Where: "p. 434", Seen: advice.Primary}
-	sourceGrown       = advice.Source{Work: "Sanderson, Feeding Practices in Small Animals, MSD Veterinary Manual, rev. 2023", Where: "Life-stage Nutrition", Seen: advice.Primary}
-)
