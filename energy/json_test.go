@@ -18,10 +18,21 @@ func (foreign) Estimate() (energy.Estimate, error) { return energy.Estimate{}, n
 
 const goldenDog = `{"species":"dog","weight":"24.9 kg","age":"4 y","condition":"6/9","ideal":"23 kg","days_unfed":1,"circumstances":"diabetic"}`
 
+const goldenCat = `{"species":"cat","weight":"3.5 kg","condition":"4/9","ideal":"4 kg"}`
+
 var goldenStages = []string{
 	`{"stage":"resting","animal":` + goldenDog + `,"method":"rer_linear"}`,
 	`{"stage":"adult","animal":` + goldenDog + `,"status":"neutered","method":"nrc_2006"}`,
 	`{"stage":"prescribed","animal":` + goldenDog + `,"daily":"1100 kcal","by":"Dr A. Example"}`,
+	`{"stage":"growth","animal":{"species":"dog","weight":"6.4 kg","age":"12 wk","condition":"5/9"},"adult_weight":"22 kg","method":"klein_2019"}`,
+	`{"stage":"gestation","animal":{"species":"dog","weight":"18 kg"},"week":6,"weight_before_mating":"16 kg","method":"factor_on_rer"}`,
+	`{"stage":"lactation","animal":{"species":"cat","weight":"4 kg"},"young":4,"week":3}`,
+	`{"stage":"nursling","animal":{"species":"cat","weight":"212 g","age":"2 wk"},"day_before":"201 g","method":"nrc_2006"}`,
+	`{"stage":"work","animal":` + goldenDog + `,"status":"neutered","distance":"12 km","minutes":90,"method":"two_term"}`,
+	`{"stage":"weight_loss","animal":` + goldenDog + `,"status":"intact","rate":"0.5 %","method":"deficit"}`,
+	`{"stage":"weight_gain","animal":` + goldenCat + `,"intake":"190 kcal","share":"115 %","method":"share_of_intake"}`,
+	`{"stage":"refeeding","animal":` + goldenDog + `,"ladder":"four_day","day":2,"by":"Dr A. Example"}`,
+	`{"stage":"observed","animal":` + goldenCat + `,"intake":"210 kcal","over":"3 wk","before":"3.5 kg"}`,
 }
 
 func TestStoredFormOfEveryStage(t *testing.T) {
