@@ -24,9 +24,10 @@ import (
 // starting figures are generous; what another source gives stands beside them in
 // the working.
 //
-// ShareOfMaintenance and Deficit need a Status. ShareOfIntake needs Intake, and
-// so does the caution against raising what an animal eats now: give it where it
-// is known. Share and Rate are refused with any other method than their own.
+// ShareOfMaintenance and Deficit need a Status; the others don't look at it.
+// ShareOfIntake needs Intake, and so does the caution against raising what an
+// animal eats now: give it where it is known. Share and Rate are refused with any
+// other method than their own.
 //
 // An animal that is growing, pregnant, lactating or ill needs a veterinarian's
 // figure, and so does an amount below 0.6 times the resting energy at ideal

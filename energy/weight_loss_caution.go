@@ -75,7 +75,7 @@ func (s WeightLoss) cautionIdeal(t Target, add func(advice.Level, string, advice
 func (s WeightLoss) cautionAmount(t Target, e Estimate, add func(advice.Level, string, advice.Source)) {
 	atIdeal := rer(t.Weight)
 	usual := Adult{Animal: s.Animal, Status: Unknown}.coefficient(FactorOnRER)
-	switch part := round(float64(e.Daily/atIdeal), 2); {
+	switch part := short(float64(e.Daily / atIdeal)); {
 	case e.Animal.Species == Cat && e.Daily < lossWarn*atIdeal:
 		add(advice.Warn, kcal(e.Daily)+" is "+part+" times the resting energy at ideal weight: under 0.8 watch that the cat eats it all", ours)
 	case e.Daily > units.Energy(usual.value)*atIdeal:

@@ -91,13 +91,13 @@ func TestWeightLossIsCautioned(t *testing.T) {
 			0, "steep cut", true,
 		},
 		{"cat at 0.8", loss(energy.Cat, share(560)), 0, "under 0.8", true},
-		{"cat below 0.8", loss(energy.Cat, share(525)), advice.Warn, "420 kcal is 0.75 times the resting energy at ideal weight: under 0.8", false},
+		{"cat below 0.8", loss(energy.Cat, share(559)), advice.Warn, "447 kcal is 0.799 times the resting energy at ideal weight: under 0.8", false},
 		{"dog below 0.8", loss(energy.Dog, share(525)), 0, "under 0.8", true},
 		// 1.6 × 560 = 896 is 80 % of 1120 for a dog, 1.2 × 560 = 672 of 840 for a cat.
 		{"dog at maintenance", loss(energy.Dog, share(1120)), 0, "a loss may not come", true},
-		{"dog above maintenance", loss(energy.Dog, share(1125)), advice.Warn, "900 kcal is 1.61 times", false},
+		{"dog above maintenance", loss(energy.Dog, share(1125)), advice.Warn, "900 kcal is 1.607 times", false},
 		{"cat at maintenance", loss(energy.Cat, share(840)), 0, "a loss may not come", true},
-		{"cat above maintenance", loss(energy.Cat, share(850)), advice.Warn, "680 kcal is 1.21 times", false},
+		{"cat above maintenance", loss(energy.Cat, share(850)), advice.Warn, "680 kcal is 1.214 times", false},
 		{"eats more", loss(energy.Dog, eats(560)), 0, "already less", true},
 		{
 			"eats less already", loss(energy.Dog, eats(559)), advice.Warn,

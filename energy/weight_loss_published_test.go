@@ -77,6 +77,23 @@ func TestShareOfIntakeOfTheSACNCase(t *testing.T) {
 	within(t, "the book's 988", estimate(t, s).Daily.Kilocalories(), 988, 3)
 }
 
+// What may be asked for is ours: 50 to 100 % for a loss, 105 to 150 % for a gain.
+// By hand on 1200 and 500 kcal.
+func TestEndsOfTheShareAreAccepted(t *testing.T) {
+	for share, want := range map[units.Percent]units.Energy{50: 600, 100: 1200} {
+		s := energy.WeightLoss{Animal: heavy(energy.Dog, 16*kg), Intake: 1200, Share: share, Method: energy.ShareOfIntake}
+		if got := estimate(t, s).Daily; got != want {
+			t.Errorf("%v: %v, want %v", share, got, want)
+		}
+	}
+	for share, want := range map[units.Percent]units.Energy{105: 525, 150: 750} {
+		s := gain(func(s *energy.WeightGain) { s.Method, s.Intake, s.Share = energy.ShareOfIntake, 500, share })
+		if got := estimate(t, s).Daily; got != want {
+			t.Errorf("%v: %v, want %v", share, got, want)
+		}
+	}
+}
+
 // SACN 5th ed., Box 27-12, p. 532: a cat of 5.9 kg with an ideal weight of 4.5 kg:
 // 1.4 kg to lose, 0.12 kg a week at 2 %, 12 weeks at that, 48 at 0.5 %, which is
 // 4 × the rounded 12. It starts on its resting energy. Cats are held to 1 % here,
