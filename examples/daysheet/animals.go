@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -24,19 +25,41 @@ const (
 	colMeals
 	colScale
 	colHold
+
+	// From here on they came with the stages.
+	colStage
+	colAge
+	colIdeal
+	colCircumstances
+	colWeighed
+	colAdultWeight
+	colWeightBefore
+	colYoung
+	colWeek
+	colExercise
+	colDistance
+	colLadder
+	colDay
+	colIntake
+	colOver
 )
 
 var (
 	animalColumns = []string{
 		"animal", "place", "species", "weight", "status", "energy", "by",
 		"condition", "days unfed", "food", "meals", "scale", "hold",
+		"stage", "age", "ideal weight", "circumstances", "weighed", "adult weight", "weight before",
+		"young", "week", "exercise", "distance", "ladder", "day", "intake", "over",
 	}
-	optionalAnimalColumns = []string{
+	optionalAnimalColumns = append([]string{
 		"status", "energy", "by", "condition", "days unfed", "meals", "scale", "hold",
-	}
+	}, animalColumns[colStage:]...)
 )
 
-const maxMeals = 24
+const (
+	maxMeals   = 24
+	notWeighed = -1 // in the place of the days since an animal was weighed
+)
 
 // order is a row of the animals file: what is to be fed to whom.
 type order struct {
@@ -45,9 +68,11 @@ type order struct {
 	place   string
 	food    string
 	animal  energy.Animal
+	kind    kind
 	need    energy.Estimate
 	times   int // meals a day
 	scale   units.Mass
+	weighed int    // days since the last weighing, or notWeighed
 	earlier int    // the line that the animal stood on before; 0: it is new
 	faulty  bool   // whether the row couldn't be taken apart: it may hold the animal
 	hold    string // why nothing is to be fed; empty: nothing holds it
@@ -57,7 +82,8 @@ type order struct {
 // animals reads the animals file row by row.
 type animals struct {
 	records *records
-	header  header
+	row     row  // the one that is being read
+	staged  bool // whether the file has a column that came with the stages
 	seen    nameSet
 	key     []byte // of a name, used again
 }
@@ -68,8 +94,14 @@ func newAnimals(r *records) (*animals, error) {
 		return nil, err
 	}
 	r.breaks = h[colHold]
-	return &animals{records: r, header: h}, nil
+	return &animals{
+		records: r, row: row{header: h},
+		staged: slices.ContainsFunc(h[colStage:], func(i int) bool { return i >= 0 }),
+	}, nil
 }
+
+// has reports whether the file has a column.
+func (a *animals) has(column int) bool { return a.row.header[column] >= 0 }
 
 // next reads the next row into o. The error is io.EOF at the end of the file.
 func (a *animals) next(o *order, foods *foods) error {
@@ -77,13 +109,15 @@ func (a *animals) next(o *order, foods *foods) error {
 	if err != nil {
 		return err
 	}
+	r := &a.row
+	r.record, r.texts = rec, r.texts[:0]
 	*o = order{
-		line:  rec.line,
-		name:  a.header.cell(&rec, colAnimal),
-		place: a.header.cell(&rec, colPlace),
-		food:  a.header.cell(&rec, colFood),
+		line:    rec.line,
+		name:    r.cell(colAnimal),
+		place:   r.cell(colPlace),
+		food:    r.cell(colFood),
+		weighed: notWeighed,
 	}
-	var p problems
 	if rec.fault != "" {
 		o.name, o.place, o.food = oneLine(o.name), oneLine(o.place), oneLine(o.food)
 		o.faulty = true
@@ -91,138 +125,115 @@ func (a *animals) next(o *order, foods *foods) error {
 			a.key = appendKey(a.key[:0], o.name)
 			o.earlier = max(a.seen.add(a.key, o.line), 0)
 		}
-		p.texts = append(p.texts, rec.fault+", feed nothing by this line: it may hold the animal")
+		r.texts = append(r.texts, rec.fault+", feed nothing by this line: it may hold the animal")
 	} else {
-		a.read(o, &rec, foods, &p)
+		a.read(o, foods)
 	}
-	if p.any() {
-		o.problem = p.String(o.line)
+	if r.any() {
+		o.problem = r.String(o.line)
 	}
 	return nil
 }
 
 // read fills in the order from a sound record.
-func (a *animals) read(o *order, rec *record, foods *foods, p *problems) {
-	cell := func(column int) string { return a.header.cell(rec, column) }
-
+func (a *animals) read(o *order, foods *foods) {
+	r := &a.row
 	a.key = appendKey(a.key[:0], o.name)
 	if why := nameFault(o.name); why != "" {
-		p.add("animal", o.name, why)
+		r.refuse(colAnimal, why)
 	} else if line := a.seen.add(a.key, o.line); line > 0 {
 		o.earlier = line
-		p.add("animal", o.name, "already on line "+strconv.Itoa(line)+`, want each animal once (two of one name: "Rex 2")`)
+		r.refuse(colAnimal, "already on line "+strconv.Itoa(line)+`, want each animal once (two of one name: "Rex 2")`)
 	} else if line < 0 {
-		p.add("animal", o.name, "more animals than the duplicate check can hold, want a shorter file")
+		r.refuse(colAnimal, "more animals than the duplicate check can hold, want a shorter file")
 	}
 	if why := nameFault(o.place); why != "" {
-		p.add("place", o.place, why)
+		r.refuse(colPlace, why)
 	}
-	o.hold = oneLine(cell(colHold))
-	a.readNeed(o, rec, p)
+	o.hold = oneLine(r.cell(colHold))
+	a.readNeed(o)
 	if why := foods.fault(o.food); why != "" {
-		p.add("food", o.food, why)
+		r.refuse(colFood, why)
 	}
-	o.times = 2
-	if s := cell(colMeals); s != "" {
-		n, err := strconv.ParseUint(s, 10, 8)
-		if err != nil || n < 1 || n > maxMeals {
-			p.add("meals", s, "want a whole number, 1 to "+strconv.Itoa(maxMeals))
-		}
-		o.times = int(n)
-	}
+	o.readMeals(r)
 	o.scale = units.Gram
-	if s := cell(colScale); s != "" {
+	if s := r.cell(colScale); s != "" {
 		var err error
 		if o.scale, err = units.ParseMass(s); err != nil {
-			p.addError("scale", s, err)
+			r.fail(colScale, err)
 		} else if o.scale <= 0 {
-			p.add("scale", s, `want the smallest step of the scale, as in "1 g"`)
+			r.refuse(colScale, `want the smallest step of the scale, as in "1 g"`)
 		}
 	}
 }
 
+// fewestRefeeding is the least number of meals a day on a refeeding ladder:
+// package energy cautions to 4 to 6. Ours.
+const fewestRefeeding = 4
+
+// readMeals reads how often the animal is fed. Those that two meals a day would
+// harm must have it said.
+func (o *order) readMeals(r *row) {
+	o.times = 2
+	s := r.cell(colMeals)
+	if s != "" {
+		n, err := strconv.ParseUint(s, 10, 8)
+		if err != nil || n < 1 || n > maxMeals {
+			r.refuse(colMeals, "want a whole number, 1 to "+strconv.Itoa(maxMeals))
+			return
+		}
+		o.times = int(n)
+	}
+	switch {
+	case s == "" && o.nurses():
+		r.refuse(colMeals, "want the number of feeds a day for a nursling, those at night too")
+	case o.kind == refeeding && o.times < fewestRefeeding:
+		r.refuse(colMeals, "want "+strconv.Itoa(fewestRefeeding)+" or more for refeeding, small meals through the day")
+	}
+}
+
 // readNeed reads the columns that the day's energy follows from.
-func (a *animals) readNeed(o *order, rec *record, p *problems) {
-	cell := func(column int) string { return a.header.cell(rec, column) }
-	before := len(p.texts)
+func (a *animals) readNeed(o *order) {
+	r := &a.row
+	before := len(r.texts)
 
 	var err error
-	if o.animal.Species, err = energy.ParseSpecies(cell(colSpecies)); err != nil {
-		p.addError("species", cell(colSpecies), err)
+	if o.animal.Species, err = energy.ParseSpecies(r.cell(colSpecies)); err != nil {
+		r.fail(colSpecies, err)
 	}
-	if s := cell(colWeight); s == "" {
-		p.add("weight", s, `want a weight with its unit, as in "24.9 kg" or "55 lb"`)
-	} else if o.animal.Weight, err = units.ParseMass(s); err != nil {
-		p.addError("weight", s, err)
-	} else if !(o.animal.Weight > 0) {
-		p.add("weight", s, "want a weight above zero")
+	if o.animal.Weight = r.mass(colWeight); r.cell(colWeight) == "" {
+		r.refuse(colWeight, `want a weight with its unit, as in "24.9 kg" or "55 lb"`)
 	}
-	if s := cell(colCondition); s != "" {
-		if o.animal.Condition, err = energy.ParseCondition(s); err != nil {
-			p.addError("condition", s, err)
+	o.animal.Condition = parsed(r, colCondition, energy.ParseCondition)
+	o.animal.DaysUnfed = r.whole(colDaysUnfed, 0, "want a whole number of days")
+	if a.staged {
+		o.animal.Age = r.days(colAge)
+		o.animal.Ideal = r.mass(colIdeal)
+		o.animal.Circumstances = parsed(r, colCircumstances, energy.ParseCircumstances)
+		if r.cell(colWeighed) != "" {
+			o.weighed = r.whole(colWeighed, 0, "want the whole days since the animal was weighed, 0 for today")
 		}
 	}
-	if s := cell(colDaysUnfed); s != "" {
-		n, err := strconv.ParseUint(s, 10, 15)
-		if err != nil {
-			p.add("days unfed", s, "want a whole number of days")
+	ok := len(r.texts) == before
+	if a.staged {
+		var known bool
+		if o.kind, known = readKind(r); !known {
+			return
 		}
-		o.animal.DaysUnfed = int(n)
 	}
-	ok := len(p.texts) == before
-	stage := a.readStage(o, rec, p)
-	if !ok || stage == nil {
+	before = len(r.texts)
+	k := &kinds[o.kind]
+	stage := k.read(r, o.animal)
+	if !ok || stage == nil || !k.lenient && len(r.texts) > before {
 		return
 	}
 	if o.need, err = stage.Estimate(); err == nil {
 		return
 	}
 	for _, e := range faults(err) {
-		column, value := a.blame(rec, e)
-		p.add(column, value, reason(e))
+		column, value := r.blame(e)
+		r.add(column, value, o.kind.reason(e))
 	}
-}
-
-// readStage reads what the energy is computed by: the status of an adult, or
-// a prescribed amount. In the place of one that it refuses it returns another
-// that does for finding out what else is wrong with the animal, or nil.
-func (a *animals) readStage(o *order, rec *record, p *problems) energy.Stage {
-	status := a.header.cell(rec, colStatus)
-	daily := a.header.cell(rec, colEnergy)
-	by := a.header.cell(rec, colBy)
-	switch {
-	case status == "" && daily == "" && o.animal.Species == energy.Ferret:
-		return energy.Adult{Animal: o.animal} // its figure asks for no status
-	case status == "" && daily == "":
-		p.add("status", status, `want the status of an adult, as in "neutered", or a prescribed amount in energy`)
-		return nil
-	case status != "" && daily != "":
-		p.add("energy", daily, "want status or energy, not both")
-		return nil
-	case daily != "":
-		e, err := parseDaily(daily)
-		if err != nil {
-			p.addError("energy", daily, err)
-			e = units.Kilocalorie
-		}
-		switch why := nameFault(by); {
-		case by == "":
-			p.add("by", by, "want the name of who prescribed the energy")
-			by = "nobody" // a name, to find what else is wrong
-		case why != "":
-			p.add("by", by, why)
-		}
-		return energy.Prescribed{Animal: o.animal, Daily: e, By: by}
-	}
-	if by != "" {
-		p.add("by", by, "want it with a prescribed amount in energy only")
-	}
-	s, err := energy.ParseStatus(status)
-	if err != nil {
-		p.addError("status", status, err)
-		s = energy.Unknown
-	}
-	return energy.Adult{Animal: o.animal, Status: s}
 }
 
 // parseDaily reads "1250 kcal", "1250 kcal/day" or "1250 kcal/d".
@@ -236,18 +247,33 @@ func parseDaily(s string) (units.Energy, error) {
 
 // fieldColumns are the columns that the inputs of package energy come from.
 var fieldColumns = map[string]int{
-	"species":           colSpecies,
-	"weight":            colWeight,
-	"condition":         colCondition,
-	"days unfed":        colDaysUnfed,
-	"status":            colStatus,
-	"prescribed energy": colEnergy,
-	"by":                colBy,
+	"species":              colSpecies,
+	"weight":               colWeight,
+	"condition":            colCondition,
+	"days unfed":           colDaysUnfed,
+	"age":                  colAge,
+	"ideal weight":         colIdeal,
+	"circumstances":        colCircumstances,
+	"status":               colStatus,
+	"prescribed energy":    colEnergy,
+	"by":                   colBy,
+	"adult weight":         colAdultWeight,
+	"weight before mating": colWeightBefore,
+	"day before":           colWeightBefore,
+	"before":               colWeightBefore,
+	"young":                colYoung,
+	"week":                 colWeek,
+	"exercise":             colExercise,
+	"distance":             colDistance,
+	"ladder":               colLadder,
+	"day":                  colDay,
+	"intake":               colIntake,
+	"over":                 colOver,
 }
 
 // blame returns the column that an error of package energy is about, and what
 // the row has there.
-func (a *animals) blame(rec *record, err error) (column, value string) {
+func (r *row) blame(err error) (column, value string) {
 	var field *units.FieldError
 	var vet *energy.VeterinarianError
 	switch {
@@ -257,7 +283,7 @@ func (a *animals) blame(rec *record, err error) (column, value string) {
 		column, value = field.Field, field.Value
 	}
 	if c, ok := fieldColumns[column]; ok {
-		return animalColumns[c], a.header.cell(rec, c)
+		return animalColumns[c], r.cell(c)
 	}
 	return column, value
 }

@@ -100,6 +100,10 @@ func FuzzAnimals(f *testing.F) {
 	f.Add(fullHeader + "\"Ash,run 1,dog\n\n,,\nBirch,\"run\n2\",dog,24.9 kg,neutered,,,5/9,,house-dry,2,1 g,\"no\nfood\"\n")
 	f.Add(fullHeader + "Ash,r,ferret,1.2 kg,,300 kcal/day,Dr Ysolde Crake,,1,kitten,24,0.1 g,hold\r\nAsh,r\r\n")
 	f.Add("food,weight,species,place,animal\nkitten,4 kg,cat,\"pen \"\"1\"\"\",\xff\n")
+	f.Add(allColumns + staged("species: cat; weight: 200 g; stage: nursling; age: 16 d; meals: 8; weight before: 190 g; weighed: 0") +
+		staged("animal: Elm; species: dog; weight: 16 kg; stage: refeeding; condition: 1/9; by: Dr Crake; ladder: 25/50 %; day: 2; meals: 4"))
+	f.Add(allColumns + staged("species: dog; weight: 16 kg; stage: work; status: intact; distance: 5 mi; circumstances: growing") +
+		staged("animal: Elm; species: other; weight: 2 kg; stage: observed; intake: 180 kcal/d; over: 3 wk; young: 2"))
 	foods := foodsFile(f, testFoods)
 	f.Fuzz(func(t *testing.T, text string) {
 		var out, errs strings.Builder

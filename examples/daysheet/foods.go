@@ -21,9 +21,14 @@ const (
 	colServingMass
 	colMoisture
 	colFor
+	colStages
 )
 
-var foodColumns = []string{"food", "energy", "serving", "serving energy", "serving mass", "moisture", "for"}
+var (
+	foodColumns = []string{"food", "energy", "serving", "serving energy", "serving mass", "moisture", "for", "stages"}
+
+	optionalFoodColumns = []string{"stages"}
+)
 
 // food is a row of the foods file with what follows from it, worked out once.
 type food struct {
@@ -32,6 +37,8 @@ type food struct {
 	menu    diet.Menu
 	density diet.Density
 	problem string // why it can't be fed by; empty: it can
+
+	servingVolume units.Volume // of one serving, where that is a volume
 }
 
 // foods are the foods file, by the name that the animals file uses.
@@ -44,7 +51,7 @@ type foods struct {
 // readFoods reads the foods file whole. Each problem goes to report; a food
 // that has one is kept, so that the rows that use it can say so.
 func readFoods(r *records, report func(string)) (*foods, error) {
-	h, err := readHeader(r, foodColumns, nil)
+	h, err := readHeader(r, foodColumns, optionalFoodColumns)
 	if err != nil {
 		return nil, err
 	}
@@ -95,6 +102,9 @@ func (fs *foods) add(h header, rec *record) string {
 	if s.Name != "" && nameFault(s.Name) != "" {
 		p.add("serving", s.Name, nameFault(s.Name))
 	}
+	if v, err := units.ParseVolume(s.Name); err == nil && v > 0 {
+		f.servingVolume = v
+	}
 	s.Energy, s.EnergyHalfStep = printed(h, rec, colServingEnergy, diet.ParseServingEnergy, &p)
 	s.Mass, s.MassHalfStep = printed(h, rec, colServingMass, diet.ParseServingMass, &p)
 	kind.Analysis.Moisture, _ = printed(h, rec, colMoisture, units.ParsePrinted[units.Percent], &p)
@@ -102,6 +112,12 @@ func (fs *foods) add(h header, rec *record) string {
 		var err error
 		if kind.For.Species, err = diet.ParseSpeciesSet(text); err != nil {
 			p.addError("for", text, err)
+		}
+	}
+	if text := h.cell(rec, colStages); text != "" {
+		var err error
+		if kind.For.Stages, err = diet.ParseStages(text); err != nil {
+			p.addError("stages", text, err)
 		}
 	}
 	if !p.any() {

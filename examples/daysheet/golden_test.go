@@ -62,13 +62,20 @@ func TestDemo(t *testing.T) {
 func TestDemoGramsByHand(t *testing.T) {
 	stdout, _, _ := runs(t, "", "-format", "csv")
 	for animal, want := range map[string]string{
-		"Gantry":  "565 kcal,159 g,40 g + 40 g + 40 g + 39 g",
+		"Gantry":  "283 kcal,79 g,20 g + 20 g + 20 g + 19 g",
 		"Custard": "251 kcal,65 g,22 g + 22 g + 21 g",
 		"Larkin":  "172 kcal,45 g,15 g + 15 g + 15 g",
 		"Nettle":  "233 kcal,61 g,31 g + 30 g",
 		"Sorrel":  "268 kcal,70 g,35 g + 35 g",
 		"Dunnock": "845 kcal,210 g,53 g + 53 g + 52 g + 52 g",
 		"Windle":  "1058 kcal,297 g,149 g + 148 g",
+		"Biddle":  "196 kcal,180 g,90 g + 90 g",                                   // 0.8 × 70 × (6.9 / 1.3)^0.75 = 195.8, / 1.09
+		"Thistle": "518 kcal,125 g,32 g + 31 g + 31 g + 31 g",                     // 100 × 3.8^0.67 + 3.8 × 60 × 1.2 = 518.2, / 4.15
+		"Marram":  "1821 kcal,453 g,151 g + 151 g + 151 g",                        // 130 × 21^0.75 + 26 × 21 = 1821.3, / 4.02
+		"Cobbler": "1516 kcal,426 g,213 g + 213 g",                                // 1.8 × 70 × 21.5^0.75 + 21.5 × 12 = 1516.1, / 3.56
+		"Spindle": "1012 kcal,284 g,95 g + 95 g + 94 g",                           // 1.5 × 70 × 20.5^0.75 = 1011.6, / 3.56
+		"Moth":    "43 kcal,43.1 g,7.2 g + 7.2 g + 7.2 g + 7.2 g + 7.2 g + 7.1 g", // 22.5 × 1.89 = 42.5, / 153 × 155
+		"Burdock": "181 kcal,74 g,37 g + 37 g",                                    // 181 / 2.45 = 73.88
 	} {
 		if row := rowOf(t, stdout, animal); !strings.Contains(row, ","+want+",") {
 			t.Errorf("%s: want %s in %s", animal, want, row)

@@ -19,13 +19,50 @@
 // status, energy, by, condition, days unfed, meals, scale and hold may be
 // absent. The animals file "-" is the standard input.
 //
-// Foods: food, energy, serving, serving energy, serving mass, moisture, for,
-// as in
+// For life stages other than that of an adult there is the column stage, and
+// columns that some stages read:
 //
-//	house-dry,3560 kcal/kg,cup,356 kcal,100 g,9 %,dog
+//	stage        reads                            may be empty
+//	             status, or energy and by         as without the column
+//	adult        status                           for a ferret
+//	resting
+//	growth       adult weight                     if not known; then age is needed
+//	gestation    week, weight before              (before mating) if not known
+//	lactation    young, week                      week, if not known
+//	nursling     weight before                    (a day ago) if not weighed
+//	work         exercise, or distance and status
+//	weight loss  intake                           if not known
+//	weight gain  intake                           where there is an ideal weight
+//	refeeding    by, ladder, day
+//	observed     intake, over, weight before      over, weight before (at the start)
+//	prescribed   energy, by
+//
+// A nursling and an animal on a refeeding ladder need meals too. Exercise is
+// light, moderate or heavy; distance is that of a day ("12 km"); week is counted
+// from 1, from mating or birth; intake is what the animal eats now, a day
+// ("240 kcal/day"), over how long ("21 d"); ladder is the veterinarian's steps
+// ("25/50/75/100 %"), and day the one it is on. A column that is filled in and
+// that the stage doesn't read is refused.
+//
+// Every stage, and a file without stages, may have age ("12 wk"), ideal weight,
+// circumstances (growing, pregnant, lactating, ill, tube_fed, therapeutic_diet,
+// diabetic, urinary_disease, pancreatitis, kidney_disease, liver_disease) and
+// weighed: the whole days since the animal was weighed, "0" for today, since the
+// program never reads the clock.
+//
+// With any of these columns the text sheet says of each animal when to call the
+// veterinarian. With weighed, a nursling or a refeeding ladder it lists who is
+// to be weighed today.
+//
+// Foods: food, energy, serving, serving energy, serving mass, moisture, for and,
+// if wanted, stages (growth, reproduction, maintenance), as in
+//
+//	house-dry,3560 kcal/kg,cup,356 kcal,100 g,9 %,dog,maintenance
+//	milk made up,,150 mL,153 kcal,155 g,81.4 %,dog cat,growth
 //
 // Any of the figures may be empty as long as the energy density follows from
-// the others.
+// the others. Where the serving is a volume, as of milk that 30 g of powder and
+// 125 mL of water make, the sheet has the millilitres beside the grams.
 //
 // With -format csv the sheet has the columns animal, place, food, kcal, grams,
 // meals, caution and problem, in the order of the animals file, and is written

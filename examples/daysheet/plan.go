@@ -10,11 +10,12 @@ import (
 )
 
 // plan is an order worked out: what goes into the bowls, and what must be said
-// beside it. Where the order has a problem there are no amounts, and weighed and
+// beside it. Where the order has a problem there are no amounts, and ration and
 // meals mean nothing.
 type plan struct {
 	order
-	weighed  portion.Weighed
+	fed      *food // what it is fed
+	ration   portion.Weighed
 	meals    []portion.Meal
 	cautions []advice.Caution // the gravest first
 }
@@ -28,23 +29,26 @@ func (p *plan) work(foods *foods) {
 	if p.problem != "" {
 		return
 	}
-	if err := p.weigh(foods.byID[p.food]); err != nil {
+	p.fed = foods.byID[p.food]
+	if err := p.weigh(); err != nil {
 		p.problem = portionProblem(&p.order, err)
 		return
 	}
-	p.cautions = append(p.cautions, p.weighed.Cautions(p.times)...)
+	p.cautions = append(p.cautions, p.ration.Cautions(p.times)...)
+	p.cautions = appendOldWeight(p.cautions, &p.order)
+	p.cautions = appendStomach(p.cautions, p)
 	advice.Sort(p.cautions)
 }
 
-func (p *plan) weigh(f *food) error {
-	ration, err := portion.Weigh(p.need, f.menu)
+func (p *plan) weigh() error {
+	exact, err := portion.Weigh(p.need, p.fed.menu)
 	if err != nil {
 		return err
 	}
-	if p.weighed, err = ration.On(p.scale); err != nil {
+	if p.ration, err = exact.On(p.scale); err != nil {
 		return err
 	}
-	p.meals, err = p.weighed.AppendMeals(p.meals, p.times)
+	p.meals, err = p.ration.AppendMeals(p.meals, p.times)
 	return err
 }
 

@@ -58,7 +58,7 @@ func reason(err error) string {
 		}
 		return parse.Reason + ", want " + parse.Accepted
 	case errors.As(err, &vet):
-		return "refer to a veterinarian, " + vet.Reason + ", want the veterinarian's kcal a day in energy and the name in by"
+		return refer(vet) + "want the veterinarian's kcal a day in energy and the name in by"
 	case errors.As(err, &field):
 		s := "want " + field.Accepted
 		if field.Hint != "" {
@@ -67,6 +67,11 @@ func reason(err error) string {
 		return s
 	}
 	return err.Error()
+}
+
+// refer begins what is said where only a veterinarian's figure will do.
+func refer(vet *energy.VeterinarianError) string {
+	return "refer to a veterinarian, " + vet.Reason + ", "
 }
 
 // nameFault says why a name can't stand on a sheet, or returns "".

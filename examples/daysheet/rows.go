@@ -34,7 +34,7 @@ func (s *rowSheet) add(p *plan) error {
 	f[problem] = append(f[problem], p.problem...)
 	if p.problem == "" {
 		f[kcal] = appendKilocalories(f[kcal], p.need.Daily)
-		f[grams] = appendGrams(f[grams], p.weighed.Portion(0).Mass, p.scale)
+		f[grams] = appendGrams(f[grams], p.ration.Portion(0).Mass, p.scale)
 		f[meals] = appendMeals(f[meals], p)
 	}
 	c := f[caution]

@@ -44,6 +44,31 @@ unknown, or empty where energy and by hold a prescribed amount (and for a ferret
 The columns status, energy, by, condition, days unfed, meals (2), scale (1 g) and
 hold may be absent; any figure of a food may be empty that follows from the rest.
 
+For other life stages, as in
+
+  animal,place,species,weight,stage,age,adult weight,ladder,day,by,condition,food,meals,weighed
+  Dunnock,puppies,dog,6.4 kg,growth,12 wk,22 kg,,,,5/9,house-puppy,4,7
+  Gantry,ward,dog,16.2 kg,refeeding,,,25/50/75/100 %,2,Dr Ysolde Crake,1/9,house-dry,4,1
+
+there are the columns
+
+  stage           adult, resting, growth, gestation, lactation, nursling, work,
+                  weight loss, weight gain, refeeding, observed, prescribed
+  age             "12 wk"                       any stage, nursling always
+  ideal weight                                  adult, resting, work, weight loss and gain
+  circumstances   ill, tube_fed, diabetic, ...  any stage
+  weighed         days since then, 0 for today  any stage
+  adult weight    expected                      growth
+  weight before   mating; a day ago; the start  gestation; nursling; observed
+  young, week     from 1                        lactation; week: gestation too
+  exercise        light, moderate, heavy        work, or distance ("12 km") and status
+  ladder, day     "25/50/75/100 %", from 1      refeeding, with by
+  intake          eaten now, "240 kcal/day"     observed, weight loss and gain
+  over            how long, "21 d"              observed
+
+and for foods the column stages (growth, reproduction, maintenance). A column that
+the stage doesn't read must be empty.
+
 The exit status is 0 if every row was used, 1 if some were not (see standard
 error and the sheet), 2 if there is no sheet or no whole one.
 
@@ -118,9 +143,11 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	if *animalsFile == "" {
 		title = "DEMO: the animals, foods, places and people of this sheet are invented."
 	}
-	var s sheet = newTextSheet(out, title, *working)
-	if *format == "csv" {
-		s = newRowSheet(out)
+	var s sheet = newRowSheet(out)
+	if *format == "text" {
+		text := newTextSheet(out, title, *working)
+		text.calls, text.weights = animals.staged, animals.has(colWeighed)
+		s = text
 	}
 	rows, readErr, err := fill(s, animals, foods, report(animalsName))
 	if rows == 0 && readErr == nil {

@@ -16,6 +16,8 @@ type textSheet struct {
 	out     io.Writer
 	working bool // whether to print the working of every amount
 	title   string
+	calls   bool // whether to say when to call the veterinarian
+	weights bool // whether to list who is to be weighed today
 	blocks  []block
 	notes   []note
 	foods   []string // those fed, with their densities
@@ -30,6 +32,9 @@ type block struct {
 	working string // the same, line by line
 	key     string // of the name
 	held    bool   // whether nothing is to be fed
+
+	weighWhy   string // why it is to be weighed today; empty: it isn't
+	weighKnown bool   // whether anybody can say that
 }
 
 // note is a note-level caution with the animals that it is for.
@@ -44,17 +49,19 @@ func newTextSheet(out io.Writer, title string, working bool) *textSheet {
 
 func (s *textSheet) add(p *plan) error {
 	b := block{
-		place: p.place, name: p.name, feed: feedText(p),
+		place: p.place, name: p.name, feed: s.feedText(p),
 		key: string(appendKey(nil, p.name)), held: p.hold != "" || p.faulty,
 	}
+	b.weighWhy, b.weighKnown = weighing(p)
+	s.weights = s.weights || p.nurses() || p.kind == refeeding
 	if p.problem == "" {
 		b.sum = sumText(p)
-		if text := foodText(p.weighed); !slices.Contains(s.foods, text) {
+		if text := foodText(p.ration); !slices.Contains(s.foods, text) {
 			s.foods = append(s.foods, text)
 		}
 		if s.working {
 			var err error
-			if b.working, err = p.weighed.Explain(p.times); err != nil {
+			if b.working, err = p.ration.Explain(p.times); err != nil {
 				return err
 			}
 		}
@@ -92,6 +99,12 @@ func (s *textSheet) close() error {
 	}
 	w.text("FEEDING SHEET FOR ONE DAY            date ____________________       checked by ____________________")
 	w.text("Weigh each meal in its bowl, the empty bowl set to zero. Eaten: 0 nothing, 1 some, 2 all.")
+	switch {
+	case s.weights:
+		w.text("CALL IF: when to call the veterinarian. First weigh those of the list WEIGH TODAY, below the animals.")
+	case s.calls:
+		w.text("CALL IF: when to call the veterinarian.")
+	}
 	place := ""
 	for i, b := range s.blocks {
 		if i == 0 || b.place != place {
@@ -102,6 +115,9 @@ func (s *textSheet) close() error {
 			w.item("!! ", b.name+": another line of the file holds this animal, or may hold it: feed it nothing until that is settled")
 		}
 		w.b.WriteString(b.feed)
+	}
+	if s.weights {
+		weighList(&w, s.blocks)
 	}
 	w.heading("Worth knowing")
 	for _, n := range s.notes {
@@ -142,7 +158,7 @@ var always = []string{
 }
 
 // feedText is what the kennel hand follows.
-func feedText(p *plan) string {
+func (s *textSheet) feedText(p *plan) string {
 	var w page
 	head := " " + cmp.Or(p.name, "(no name)")
 	if species := p.animal.Species.String(); species != "" {
@@ -167,6 +183,9 @@ func feedText(p *plan) string {
 		}
 	case p.problem == "":
 		mealLines(&w, p)
+		if text := syringeText(p); text != "" {
+			w.item("    ", text)
+		}
 	}
 	if p.problem != "" {
 		w.item("    [ NO AMOUNT ]  ", p.problem)
@@ -176,13 +195,16 @@ func feedText(p *plan) string {
 			w.item("    ! ", c.Text)
 		}
 	}
+	if text := callIf(p); s.calls && text != "" {
+		w.item("    CALL IF  ", text)
+	}
 	return w.b.String()
 }
 
 // dayText says what all the meals of the day make, so that they can be held
 // against it.
 func dayText(p *plan) string {
-	b := appendGrams(nil, p.weighed.Portion(0).Mass, p.scale)
+	b := appendGrams(nil, p.ration.Portion(0).Mass, p.scale)
 	b = append(append(b, " a day, "...), appendKilocalories(nil, p.need.Daily)...)
 	if len(p.meals) == 1 {
 		return string(append(b, ", 1 meal"...))

@@ -1,0 +1,68 @@
+package main
+
+import (
+	"strconv"
+
+	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/units"
+)
+
+// Food whose serving is a volume ("150 mL") is measured with a syringe as well.
+
+// volume returns the volume of a mass of the food, and false where its serving
+// is no volume.
+func (f *food) volume(m, serving units.Mass) (units.Volume, bool) {
+	if !(f.servingVolume > 0) || !(serving > 0) {
+		return 0, false
+	}
+	return units.Volume(float64(f.servingVolume) * float64(m/serving)), true
+}
+
+// servingMass returns the mass of one serving of what p is fed.
+func (p *plan) servingMass() units.Mass { return p.ration.Ration().Density(0).Serving.Mass }
+
+// syringeText says the volumes of the day and of a meal, or returns "" for a
+// food that isn't measured so.
+func syringeText(p *plan) string {
+	serving := p.servingMass()
+	day, ok := p.fed.volume(p.ration.Portion(0).Mass, serving)
+	if !ok {
+		return ""
+	}
+	meal, _ := p.fed.volume(p.meals[0].Mass, serving)
+	return "by syringe: about " + millilitres(meal) + " a meal, " + millilitres(day) + " a day (" +
+		number(serving.Grams()) + " g are " + number(p.fed.servingVolume.Millilitres()) + " mL)"
+}
+
+// millilitres writes a volume to a tenth of a millilitre.
+func millilitres(v units.Volume) string {
+	return strconv.FormatFloat(v.Millilitres(), 'f', 1, 64) + " mL"
+}
+
+// A nursling's stomach holds about 4 mL for each 100 g of it comfortably
+// (shelter tables of kittens, after Lawler 2008). Milk weighs about 1 g a
+// millilitre: where its volume isn't known, that is taken (ours).
+const stomachShare = 0.04
+
+// appendStomach appends the warning that a meal is more than a nursling's
+// stomach holds.
+func appendStomach(dst []advice.Caution, p *plan) []advice.Caution {
+	if !p.nurses() {
+		return dst
+	}
+	room := units.Volume(stomachShare * p.animal.Weight.Grams())
+	meal := units.Volume(p.meals[0].Mass.Grams())
+	if v, ok := p.fed.volume(p.meals[0].Mass, p.servingMass()); ok {
+		meal = v
+	}
+	if meal <= room {
+		return dst
+	}
+	return append(dst, advice.Caution{
+		Level: advice.Warn,
+		Text:  "a meal of " + millilitres(meal) + " is more than its stomach holds, about " + millilitres(room) + ": more and smaller feeds",
+		Source: advice.Source{
+			Work: "shelter tables of kitten feeding, after Lawler 2008", Where: "comfortable stomach capacity 4 mL/100 g", Seen: advice.Secondary,
+		},
+	})
+}

@@ -1,0 +1,41 @@
+package main
+
+import (
+	"strings"
+	"testing"
+)
+
+// 30 g of powder of 5100 kcal/kg and 125 mL of water make 150 mL that hold 153
+// kcal and weigh 155 g.
+const milk = "food,energy,serving,serving energy,serving mass,moisture,for,stages\nkitten,,150 mL,153 kcal,155 g,81.4 %,cat dog,growth\n"
+
+// 200 g of kitten get 45 kcal: 45 / 153 of 155 g are 45.59 g, and 45.6 g are 44.1
+// mL; a sixth is 7.6 g and 7.4 mL, within the 8 mL that its stomach holds.
+func TestMilkByWeightAndVolume(t *testing.T) {
+	out := textOf(t, milk, "species: cat; weight: 200 g; stage: nursling; age: 16 d; meals: 6; scale: 0.1 g")
+	for _, want := range []string{
+		"45.6 g a day, 45 kcal, 6 meals\n",
+		" 1 [   7.6 g ] ", " 6 [   7.6 g ] ",
+		"    by syringe: about 7.4 mL a meal, 44.1 mL a day (155 g are 150 mL)\n",
+	} {
+		if !strings.Contains(out, want) {
+			t.Errorf("no %q in\n%s", want, out)
+		}
+	}
+	if strings.Contains(out, "stomach holds") {
+		t.Errorf("a meal that fits is warned about:\n%s", out)
+	}
+}
+
+// A fifth is 9.1 or 9.2 g, 8.9 mL; without the volume its grams are taken.
+func TestMealBeyondTheStomach(t *testing.T) {
+	const row = "species: cat; weight: 200 g; stage: nursling; age: 16 d; meals: 5; scale: 0.1 g"
+	for _, test := range []struct{ foods, want string }{
+		{milk, "! a meal of 8.9 mL is more than its stomach holds, about 8.0 mL: more and smaller feeds\n"},
+		{strings.Replace(milk, "150 mL", "bottle", 1), "! a meal of 9.2 mL is more than its stomach holds, about 8.0 mL: more and smaller feeds\n"},
+	} {
+		if out := textOf(t, test.foods, row); !strings.Contains(out, test.want) {
+			t.Errorf("no %q in\n%s", test.want, out)
+		}
+	}
+}

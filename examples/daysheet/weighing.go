@@ -1,0 +1,80 @@
+package main
+
+import (
+	"cmp"
+	"strconv"
+	"strings"
+
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/energy/advice"
+)
+
+// weighing says whether an animal is to be weighed today: why, or "" for no. It
+// is not known where the file doesn't say when the animal was weighed last, or
+// the row has a problem, so that nobody can say how often it should be.
+func weighing(p *plan) (why string, known bool) {
+	every := p.need.Reweigh
+	switch {
+	case p.nurses():
+		return "every morning, before feeding", true
+	case p.kind == refeeding:
+		return "every morning of the ladder", true
+	case p.weighed == notWeighed || every == 0:
+		return "", false
+	case energy.Age(p.weighed) >= every:
+		return "last " + ago(p.weighed) + ", due every " + dayCount(int(every)), true
+	}
+	return "", true
+}
+
+// ago writes how long since: "today", "1 day ago", "9 days ago".
+func ago(days int) string {
+	if days == 0 {
+		return "today"
+	}
+	return dayCount(days) + " ago"
+}
+
+func dayCount(n int) string {
+	if n == 1 {
+		return "1 day"
+	}
+	return strconv.Itoa(n) + " days"
+}
+
+// appendOldWeight appends the warning that an amount rests on a weight older
+// than it may be.
+func appendOldWeight(dst []advice.Caution, o *order) []advice.Caution {
+	every := o.need.Reweigh
+	if o.weighed == notWeighed || every == 0 || energy.Age(o.weighed) <= every {
+		return dst
+	}
+	return append(dst, advice.Caution{
+		Level: advice.Warn, Source: advice.Source{Seen: advice.Ours},
+		Text: "the weight is " + dayCount(o.weighed) + " old, " + dayCount(int(every)) + " at most: weigh before going by this amount",
+	})
+}
+
+// weighList writes the list of the animals to be weighed, in the order of their
+// places, and of those nobody can say it of.
+func weighList(w *page, blocks []block) {
+	w.heading("WEIGH TODAY")
+	var unknown []string
+	none := true
+	for _, b := range blocks {
+		if !b.weighKnown {
+			unknown = append(unknown, cmp.Or(b.name, "(no name)"))
+			continue
+		}
+		if b.weighWhy != "" {
+			none = false
+			w.columns(" "+b.name+", "+b.place, 36, b.weighWhy, 72, "weight ____________ by __________")
+		}
+	}
+	if none {
+		w.text(" Of those whose last weighing is known: none.")
+	}
+	if len(unknown) > 0 {
+		w.item(" Last weighing not known: ", strings.Join(unknown, ", "))
+	}
+}
