@@ -132,18 +132,22 @@ func (a Animal) misplaced(stage string, takes Circumstances) units.ErrorList {
 }
 
 // appendCautions appends what is to be said of the animal whatever the stage.
-func (a *Animal) appendCautions(c []advice.Caution) []advice.Caution {
+// Of the overweight nothing is said where the estimate sees to it.
+func (a *Animal) appendCautions(c []advice.Caution, e *Estimate) []advice.Caution {
 	add := func(l advice.Level, text string, s advice.Source) {
 		c = append(c, advice.Caution{Level: l, Text: text, Source: s})
 	}
+	_, losing := e.Stage.(WeightLoss)
+	_, nursling := e.Stage.(Nursling)
 	switch nine, ok := a.Condition.Nine(); {
+	case nursling, losing && nine > warnThin: // not scored, or planned for
 	case !ok:
 		add(advice.Note, "condition not scored: without it nobody can say whether this weight is right", ours)
 	case nine <= gateCondition:
 		add(advice.Refer, "very thin ("+a.Condition.String()+"): small meals, no free feeding, watch for weakness, dullness or seizures for the first 10 days; stop and call at once", sourceStarved)
 	case nine <= warnThin:
 		add(advice.Warn, "thin ("+a.Condition.String()+"): find the cause of the loss before feeding for gain", ours)
-	case nine == warnFat-1:
+	case nine == warnFat-1 && e.Basis != Ideal:
 		add(advice.Note, "above ideal ("+a.Condition.String()+"): the amount doesn't allow for it; watch the weight", ours)
 	case nine >= warnFat:
 		add(advice.Warn, "overweight ("+a.Condition.String()+"): score again and plan a weight loss on the ideal weight", ours)

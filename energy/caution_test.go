@@ -154,7 +154,18 @@ func TestIdealBelowAnAnimalThatIsNotOverweightIsCautioned(t *testing.T) {
 	cautioned(t, energy.Adult{Animal: a, Status: energy.Neutered}, advice.Warn, text)
 	a.Condition = energy.BCS9(6)
 	silent(t, energy.Adult{Animal: a, Status: energy.Neutered}, "check both")
+	// The amount is that of the ideal weight: it does allow for the score.
+	silent(t, energy.Adult{Animal: a, Status: energy.Neutered}, "above ideal")
+	a.Ideal = 0
 	cautioned(t, energy.Adult{Animal: a, Status: energy.Neutered}, advice.Note, "above ideal (6/9)")
+}
+
+func TestNothingIsSaidOfWhatTheStageSeesTo(t *testing.T) {
+	fat := energy.Animal{Species: energy.Dog, Weight: 38.5 * kg, Condition: energy.BCS9(8)}
+	silent(t, energy.WeightLoss{Animal: fat}, "plan a weight loss")
+	cautioned(t, energy.Adult{Animal: fat, Status: energy.Neutered}, advice.Warn, "plan a weight loss")
+	kitten := energy.Animal{Species: energy.Cat, Weight: 200 * units.Gram, Age: 10}
+	silent(t, energy.Nursling{Animal: kitten}, "not scored")
 }
 
 func TestChangedEstimateIsReferred(t *testing.T) {

@@ -75,7 +75,7 @@ func (e Estimate) Cautions() []advice.Caution {
 		return nil
 	}
 	const usual = 6 // few animals have more
-	c := e.Animal.appendCautions(make([]advice.Caution, 0, usual))
+	c := e.Animal.appendCautions(make([]advice.Caution, 0, usual), &e)
 	if s, ok := e.Stage.(explainer); ok {
 		if e.follows() {
 			c = s.appendCautions(c, e)

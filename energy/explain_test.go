@@ -105,7 +105,6 @@ func TestWorkingOfTheLinearFormShowsThePowerForm(t *testing.T) {
 		"uncertain animals like this one need 385 kcal to 715 kcal a day: a starting estimate, the animal's weight decides\n"+
 		"next      weigh again in 14 days\n"+
 		"caution   warn: nothing eaten for a day: call the veterinarian [ours, not published]\n"+
-		"caution   note: above ideal (6/9): the amount doesn't allow for it; watch the weight [ours, not published]\n"+
 		"caution   note: resting energy is not a day's ration for a healthy animal [ours, not published]\n")
 }
 

@@ -45,7 +45,6 @@ func TestWorkingOfAWeightLoss(t *testing.T) {
 		"result    889 kcal/day\n"+
 		"uncertain animals like this one need 622 kcal to 1155 kcal a day: a starting estimate, the animal's weight decides\n"+
 		"next      weigh again in 14 days\n"+
-		"caution   warn: overweight (8/9): score again and plan a weight loss on the ideal weight [ours, not published]\n"+
 		"caution   warn: if it loses more than 770 g a week (2 % of 38.5 kg), raise the food and call ["+handbook+", p. 522 and Box 27-12, p. 532]\n"+
 		"caution   warn: use a food made for weight loss and check its nutrients at this amount: cutting an ordinary food may cut them too [A High-Fiber Food Improves Weight Loss in Pet Dogs in a Home Setting, abstract]\n"+
 		"caution   note: if it loses less than 192.5 g a week, ask again what it really eats before cutting ["+handbook+", Box 27-12, p. 532]\n"+
