@@ -40,15 +40,25 @@ func millilitres(v units.Volume) string {
 }
 
 // A nursling's stomach holds about 4 mL for each 100 g of it comfortably
-// (shelter tables of kittens, after Lawler 2008). Milk weighs about 1 g a
+// (Lawler 2008). Milk weighs about 1 g a
 // millilitre: where its volume isn't known, that is taken (ours).
 const stomachShare = 0.04
 
-// appendStomach appends the warning that a meal is more than a nursling's
-// stomach holds.
-func appendStomach(dst []advice.Caution, p *plan) []advice.Caution {
+// A food is taken for milk where it is measured by volume or holds so much
+// water. Ours: milk replacers made up hold some 80 %.
+const milkMoisture = 60 // %
+
+// appendMilk appends what is to be said of what a nursling is fed: that it is no
+// milk, or that a meal is more than its stomach holds.
+func appendMilk(dst []advice.Caution, p *plan) []advice.Caution {
 	if !p.nurses() {
 		return dst
+	}
+	if p.fed.servingVolume == 0 && p.fed.menu[0].Food.Analysis.Moisture < milkMoisture {
+		dst = append(dst, advice.Caution{
+			Level: advice.Refer, Source: advice.Source{Seen: advice.Ours},
+			Text: p.food + " is no milk by its label: a nursling is fed milk replacer, weighed as it is made up, and nothing else",
+		})
 	}
 	room := units.Volume(stomachShare * p.animal.Weight.Grams())
 	meal := units.Volume(p.meals[0].Mass.Grams())
@@ -62,7 +72,7 @@ func appendStomach(dst []advice.Caution, p *plan) []advice.Caution {
 		Level: advice.Warn,
 		Text:  "a meal of " + millilitres(meal) + " is more than its stomach holds, about " + millilitres(room) + ": more and smaller feeds",
 		Source: advice.Source{
-			Work: "shelter tables of kitten feeding, after Lawler 2008", Where: "comfortable stomach capacity 4 mL/100 g", Seen: advice.Secondary,
+			Work: "Lawler, Theriogenology 70:384-392, 2008", Where: "4 mL/100 g", Seen: advice.Secondary,
 		},
 	})
 }

@@ -25,6 +25,22 @@ func TestMilkByWeightAndVolume(t *testing.T) {
 	if strings.Contains(out, "stomach holds") {
 		t.Errorf("a meal that fits is warned about:\n%s", out)
 	}
+	if strings.Contains(out, "no milk") {
+		t.Errorf("milk is taken for something else:\n%s", out)
+	}
+}
+
+// Dry food, and milk powder before the water is in it, are refused to nobody but
+// come with a refer-level caution, above the grams.
+func TestNurslingIsFedMilk(t *testing.T) {
+	const want = "!! VETERINARIAN FIRST: kitten is no milk by its label"
+	out := textOf(t, testFoods, "species: cat; weight: 200 g; stage: nursling; age: 16 d; meals: 6; scale: 0.1 g")
+	if at := strings.Index(out, want); at < 0 || at > strings.Index(out, " 1 [") {
+		t.Errorf("no %q above the grams in\n%s", want, out)
+	}
+	if out := textOf(t, testFoods, "species: cat; weight: 4 kg; stage: adult; status: intact"); strings.Contains(out, "no milk") {
+		t.Errorf("an adult is to have milk:\n%s", out)
+	}
 }
 
 // A fifth is 9.1 or 9.2 g, 8.9 mL; without the volume its grams are taken.

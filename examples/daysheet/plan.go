@@ -36,7 +36,7 @@ func (p *plan) work(foods *foods) {
 	}
 	p.cautions = append(p.cautions, p.ration.Cautions(p.times)...)
 	p.cautions = appendOldWeight(p.cautions, &p.order)
-	p.cautions = appendStomach(p.cautions, p)
+	p.cautions = appendMilk(p.cautions, p)
 	advice.Sort(p.cautions)
 }
 

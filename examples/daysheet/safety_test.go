@@ -85,3 +85,37 @@ func TestLookAlikeFoodIsTheSameFood(t *testing.T) {
 		t.Errorf("status %d, standard error %q", code, errs)
 	}
 }
+
+// Whoever reads from the top meets what must come first before any gram.
+func TestReferLevelCautionsStandAboveTheGrams(t *testing.T) {
+	out, _, _ := runs(t, "")
+	const refer, grams = "!! VETERINARIAN FIRST", " 1 ["
+	found, fed := 0, false // in the block of one animal
+	for line := range strings.Lines(out) {
+		switch {
+		case strings.HasPrefix(line, "--- WEIGH TODAY"):
+			if found < 6 {
+				t.Errorf("%d refer-level cautions, want those of Moth, Gantry, Larkin and Biddle at least", found)
+			}
+			return
+		case strings.HasPrefix(line, " ") && !strings.HasPrefix(line, "  "):
+			fed = false
+		case strings.Contains(line, refer):
+			if found++; fed {
+				t.Errorf("below the grams: %s", line)
+			}
+		case strings.Contains(line, grams):
+			fed = true
+		}
+	}
+	t.Error("no list of the animals to be weighed")
+}
+
+// A stage that is no more than a typing slip away from another must not be taken
+// for none: the animal would be fed as an adult.
+func TestStageThatIsNotKnownFeedsNothing(t *testing.T) {
+	sheet, _, status := rows(t, allColumns+staged("species: dog; weight: 16 kg; status: neutered; stage: refeding"))
+	if row := sheet[0]; status != exitBadRows || row[3] != "" || row[4] != "" || row[7] == "" {
+		t.Errorf("status %d, row %q", status, row)
+	}
+}

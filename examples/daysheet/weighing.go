@@ -22,17 +22,9 @@ func weighing(p *plan) (why string, known bool) {
 	case p.weighed == notWeighed || every == 0:
 		return "", false
 	case energy.Age(p.weighed) >= every:
-		return "last " + ago(p.weighed) + ", due every " + dayCount(int(every)), true
+		return "last " + dayCount(p.weighed) + " ago, due every " + dayCount(int(every)), true
 	}
 	return "", true
-}
-
-// ago writes how long since: "today", "1 day ago", "9 days ago".
-func ago(days int) string {
-	if days == 0 {
-		return "today"
-	}
-	return dayCount(days) + " ago"
 }
 
 func dayCount(n int) string {
