@@ -163,7 +163,7 @@ func workingOf(t *testing.T, s energy.Stage) string {
 }
 
 // By hand: 22.5 × 1.89 = 42.525, 20 × 1.89 = 37.8, 26 × 1.89 = 49.14.
-func TestWorkingOfAKittenThatDoesNotGain(t *testing.T) {
+func TestWorkingOfANurslingKittenThatDoesNotGain(t *testing.T) {
 	s := nursling(energy.Cat, 189*units.Gram, 12)
 	s.DayBefore = 184 * units.Gram
 	if diff := cmp.Diff(""+
@@ -186,7 +186,7 @@ func TestWorkingOfAKittenThatDoesNotGain(t *testing.T) {
 }
 
 // By hand: 60 / 4.5359237 = 13.228, × 4 = 52.91; 25 × 4 = 100.
-func TestWorkingOfAPuppyByNRC(t *testing.T) {
+func TestWorkingOfANurslingPuppyByNRC(t *testing.T) {
 	s := nursling(energy.Dog, 400*units.Gram, 3)
 	s.Method = energy.NRC2006
 	if diff := cmp.Diff(""+
