@@ -39,9 +39,9 @@ func millilitres(v units.Volume) string {
 	return strconv.FormatFloat(v.Millilitres(), 'f', 1, 64) + " mL"
 }
 
-// A nursling's stomach holds about 4 mL for each 100 g of it comfortably
-// (Lawler 2008). Milk weighs about 1 g a
-// millilitre: where its volume isn't known, that is taken (ours).
+// A nursling's stomach comfortably holds about 4 mL for each 100 g of the animal
+// (Lawler 2008). Milk weighs about 1 g a millilitre: where its volume isn't
+// known, that is taken (ours).
 const stomachShare = 0.04
 
 // A food is taken for milk where it is measured by volume or holds so much
