@@ -22,9 +22,13 @@ var adultWeights = map[energy.Species][2]float64{
 // anyDam is a pregnant or nursing animal with every field in or just out of
 // its range.
 func anyDam() gopter.Gen {
+	weight := gen.Weighted([]gen.WeightedGen{
+		{Weight: 1, Gen: anyWeight()},
+		{Weight: 3, Gen: proptest.Quantity[units.Mass](1500, 4000)}, // of all three species
+	})
 	return gopter.CombineGens(
-		gen.IntRange(0, 5), anyWeight(), anyWeight(), gen.IntRange(-1, 12), gen.IntRange(-1, 26),
-		gen.OneConstOf(energy.Method(0), energy.NRC2006, energy.FactorOnRER, energy.PerKilogram, energy.FEDIAF), gen.Bool(), gen.IntRange(0, 4),
+		gen.Weighted([]gen.WeightedGen{{Weight: 1, Gen: gen.IntRange(0, 5)}, {Weight: 3, Gen: gen.IntRange(1, 3)}}), weight, anyWeight(), gen.IntRange(-1, 12), gen.IntRange(-1, 26),
+		gen.OneConstOf(energy.Method(0), energy.Method(0), energy.NRC2006, energy.FactorOnRER, energy.PerKilogram, energy.FEDIAF), gen.Bool(), gen.IntRange(0, 5),
 	).Map(func(v []any) energy.Stage {
 		a := animal(energy.Species(v[0].(int)), v[1].(units.Mass))
 		week, method := v[3].(int), v[5].(energy.Method)
@@ -33,7 +37,7 @@ func anyDam() gopter.Gen {
 		}
 		before := v[2].(units.Mass)
 		if n := v[7].(int); n > 0 {
-			before = a.Weight * units.Mass(n) / 3
+			before = a.Weight * units.Mass(n-1) / 3
 		}
 		return energy.Gestation{Animal: a, Week: week, WeightBeforeMating: before, Method: method}
 	})
