@@ -41,12 +41,8 @@ var (
 // refuses is left to it.
 func (f Food) Cautions(a energy.Animal) []advice.Caution {
 	c := f.labelCautions(nil)
-	c = f.speciesCautions(c, a.Species)
-	now := a.Circumstances
-	if 0 < a.Age && a.Age < growingUntil {
-		now |= energy.Growing
-	}
-	c = f.stageCautions(c, now)
+	c = f.speciesCautions(c, a.Species, true)
+	c = f.stageCautions(c, circumstances(a))
 	if f.Role == Complementary {
 		level := advice.Warn
 		if a.Species == energy.Cat {
@@ -60,6 +56,15 @@ func (f Food) Cautions(a energy.Animal) []advice.Caution {
 	}
 	advice.Sort(c)
 	return c
+}
+
+// circumstances returns those of a, with what its age says.
+func circumstances(a energy.Animal) energy.Circumstances {
+	now := a.Circumstances
+	if 0 < a.Age && a.Age < growingUntil {
+		now |= energy.Growing
+	}
+	return now
 }
 
 // growingUntil is the age below which every animal is growing: ours.
@@ -78,6 +83,16 @@ func (f *Food) labelCautions(c []advice.Caution) []advice.Caution {
 	if err != nil {
 		return c
 	}
+	c = f.gapCautions(c, d)
+	for i := range f.Label.Others {
+		c = f.unitCautions(c, &f.Label.Others[i], d)
+	}
+	return f.plausibility(f.servingCautions(c, d), d)
+}
+
+// gapCautions says how far the figures of the serving are from the density d of
+// f.
+func (f *Food) gapCautions(c []advice.Caution, d Density) []advice.Caution {
 	if d.Gap > 0 {
 		level, advised := advice.Note, ""
 		if d.Gap > noteGap {
@@ -90,6 +105,12 @@ func (f *Food) labelCautions(c []advice.Caution) []advice.Caution {
 			Source: sourceLabel,
 		})
 	}
+	return c
+}
+
+// servingCautions adds the doubts about the serving of the label of f, whose
+// density is d.
+func (f *Food) servingCautions(c []advice.Caution, d Density) []advice.Caution {
 	if f.Label.Serving.isEightOunces() {
 		c = append(c, advice.Caution{
 			Level: advice.Warn,
@@ -98,7 +119,27 @@ func (f *Food) labelCautions(c []advice.Caution) []advice.Caution {
 			Source: sourceEightOunces,
 		})
 	}
-	return f.plausibility(c, d)
+	return c
+}
+
+// unitCautions adds the doubts about another unit of the label of f, whose
+// density is d. What contradicts it is refused only where it is counted: see
+// [Food.Unit].
+func (f *Food) unitCautions(c []advice.Caution, s *Serving, d Density) []advice.Caution {
+	if s.Energy == 0 && s.Mass == 0 {
+		return c
+	}
+	g := f.with(*s, d)
+	u, err := g.Density()
+	if err != nil {
+		return append(c, advice.Caution{
+			Level: advice.Warn,
+			Text: "label of " + f.called() + ": the figures of one " + s.unit() + " don't fit " + density(d.Energy) +
+				", by which it is weighed: don't count it, and check the label",
+			Source: sourceLabel,
+		})
+	}
+	return g.servingCautions(g.gapCautions(c, u), u)
 }
 
 // plausibility adds the doubts about the energy itself.
@@ -131,7 +172,9 @@ func (f *Food) plausibility(c []advice.Caution, d Density) []advice.Caution {
 // plurals turns the text of a species set into words for a sentence.
 var plurals = strings.NewReplacer("dog", "dogs", "cat", "cats", "ferret", "ferrets", "other", "other animals", " ", " and ")
 
-func (f *Food) speciesCautions(c []advice.Caution, s energy.Species) []advice.Caution {
+// speciesCautions says whom f is for, where that is not s. Alone it is all that
+// the animal eats.
+func (f *Food) speciesCautions(c []advice.Caution, s energy.Species, alone bool) []advice.Caution {
 	made := f.For.Species
 	if s == 0 || made.Has(s) {
 		return c
@@ -139,12 +182,15 @@ func (f *Food) speciesCautions(c []advice.Caution, s energy.Species) []advice.Ca
 	if made == 0 {
 		return append(c, advice.Caution{Level: advice.Note, Text: "it is not stated which species " + f.called() + " is for", Source: ours})
 	}
-	its := f.called() + " is food for " + plurals.Replace(made.String())
+	its, can := f.called()+" is food for "+plurals.Replace(made.String()), "it can lack"
+	if alone {
+		can = "as the only food it can lack"
+	}
 	switch {
 	case s == energy.Cat:
 		return append(c, advice.Caution{
 			Level:  advice.Refer,
-			Text:   its + ", not for cats: as the only food it can lack taurine and other nutrients that cats need",
+			Text:   its + ", not for cats: " + can + " taurine and other nutrients that cats need",
 			Source: sourceCatNeeds,
 		})
 	case s == energy.Ferret && made.Has(energy.Cat):
@@ -152,7 +198,7 @@ func (f *Food) speciesCautions(c []advice.Caution, s energy.Species) []advice.Ca
 	case s == energy.Ferret:
 		return append(c, advice.Caution{
 			Level:  advice.Refer,
-			Text:   its + ", not for ferrets: as the only food it can lack what a strict carnivore needs",
+			Text:   its + ", not for ferrets: " + can + " what a strict carnivore needs",
 			Source: ours,
 		})
 	}
@@ -188,19 +234,50 @@ func (f *Food) stageCautions(c []advice.Caution, now energy.Circumstances) []adv
 }
 
 // Cautions returns what must be said of the foods of m when the animal a is
-// fed nothing else, the most severe first, each once.
+// fed nothing else, the most severe first, each once: of every label, of whom
+// the foods are for, and where no food of several is a complete one. What
+// follows from how much there is of each is said by package portion.
 func (m Menu) Cautions(a energy.Animal) []advice.Caution {
 	if len(m) == 1 { // nothing to compare or to sort
 		return m[0].Food.Cautions(a)
 	}
 	var all []advice.Caution
+	complete := false
 	for i := range m {
-		for _, c := range m[i].Food.Cautions(a) {
-			if !slices.Contains(all, c) {
-				all = append(all, c)
-			}
+		f := &m[i].Food
+		all = f.labelCautions(all)
+		if m[i].Treat {
+			all = f.treatCautions(all, a.Species)
+			continue
+		}
+		complete = complete || f.Role != Complementary
+		all = f.speciesCautions(all, a.Species, false)
+		all = f.stageCautions(all, circumstances(a))
+	}
+	if len(m) > 0 && !complete {
+		level := advice.Warn
+		if a.Species == energy.Cat {
+			level = advice.Refer // no taurine can be counted on
+		}
+		all = append(all, advice.Caution{Level: level, Text: "no food of the menu is a complete one: together they need not be a diet", Source: sourceAdequacy})
+	}
+	var once []advice.Caution
+	for _, c := range all {
+		if !slices.Contains(once, c) {
+			once = append(once, c)
 		}
 	}
-	advice.Sort(all)
-	return all
+	advice.Sort(once)
+	return once
+}
+
+// treatCautions says so where a treat is made for other species than s.
+func (f *Food) treatCautions(c []advice.Caution, s energy.Species) []advice.Caution {
+	made := f.For.Species
+	if s == 0 || made == 0 || made.Has(s) {
+		return c
+	}
+	return append(c, advice.Caution{
+		Level: advice.Note, Text: f.called() + " is a treat for " + plurals.Replace(made.String()) + ": check what is in it", Source: ours,
+	})
 }

@@ -88,7 +88,7 @@ func TestUnknownWordsAreRefusedWithTheList(t *testing.T) {
 		{func() error { _, err := diet.ParseForm(""); return err }, `diet: form "": want dry, semi_moist, wet, liquid, powder or fat_or_oil`},
 		{func() error { _, err := diet.ParseRole("treat"); return err }, `diet: role "treat": want complete or complementary`},
 		{func() error { _, err := diet.ParseOrigin("guess"); return err }, `diet: origin "guess": want stated or derived`},
-		{func() error { _, err := diet.ParseAmount("45 g"); return err }, `diet: amount "45 g": want rest`},
+		{func() error { _, err := diet.ParseAmount("some"); return err }, `diet: amount "some": want a share as in 50 %, a mass as in 45 g, a count as in 2 biscuit, or rest`},
 		{func() error { _, err := diet.ParseSpeciesSet("dog, rat"); return err }, `diet: species "rat": want dog, cat, ferret or other`},
 		{func() error { _, err := diet.ParseStages("adult"); return err }, `diet: stages "adult": want growth, reproduction or maintenance`},
 		{func() error { _, err := diet.Form(7).MarshalText(); return err }, `diet: form "out of range": want dry, semi_moist, wet, liquid, powder or fat_or_oil`},

@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"errors"
 	"reflect"
+	"strconv"
 
 	"example.org/bowlgram/internal/strictjson"
 	"example.org/bowlgram/units"
@@ -46,6 +47,57 @@ func (l *Label) UnmarshalJSON(data []byte) error {
 func (s *Serving) UnmarshalJSON(data []byte) error {
 	type plain Serving
 	return decode[plain](data, "serving", func(p plain) { *s = Serving(p) })
+}
+
+// MarshalJSON writes the units as an array, up to the last that is any.
+func (s Servings) MarshalJSON() ([]byte, error) { return encode(s[:]) }
+
+// UnmarshalJSON reads an array of units, at most as many as s holds, as
+// [Food.UnmarshalJSON] does a food.
+func (s *Servings) UnmarshalJSON(data []byte) error {
+	var list []Serving
+	if err := decode(data, "others", func(v []Serving) { list = v }); err != nil || list == nil {
+		return err
+	}
+	if len(list) > len(s) {
+		return refuse("label.others", strconv.Itoa(len(list))+" units", "at most "+strconv.Itoa(len(s)))
+	}
+	*s = Servings{}
+	copy(s[:], list)
+	return nil
+}
+
+// UnmarshalJSON reads a pack, as [Food.UnmarshalJSON] does a food.
+func (p *Pack) UnmarshalJSON(data []byte) error {
+	type plain Pack
+	return decode[plain](data, "pack", func(v plain) { *p = Pack(v) })
+}
+
+// MarshalJSON writes the packs as an array, up to the last that is any.
+func (p Packs) MarshalJSON() ([]byte, error) { return encode(p[:]) }
+
+// UnmarshalJSON reads an array of packs, at most as many as p holds, as
+// [Food.UnmarshalJSON] does a food.
+func (p *Packs) UnmarshalJSON(data []byte) error {
+	var list []Pack
+	if err := decode(data, "packs", func(v []Pack) { list = v }); err != nil || list == nil {
+		return err
+	}
+	if len(list) > len(p) {
+		return refuse("label.packs", strconv.Itoa(len(list))+" packs", "at most "+strconv.Itoa(len(p)))
+	}
+	*p = Packs{}
+	copy(p[:], list)
+	return nil
+}
+
+// encode writes a list without the zero values at its end.
+func encode[T comparable](list []T) ([]byte, error) {
+	var zero T
+	for len(list) > 0 && list[len(list)-1] == zero {
+		list = list[:len(list)-1]
+	}
+	return json.Marshal(list)
 }
 
 // UnmarshalJSON reads an item, as [Food.UnmarshalJSON] does a food.

@@ -109,7 +109,7 @@ func TestRefusedJSONLeavesTheReceiver(t *testing.T) {
 	menu := diet.Only(full)
 	for text, want := range map[string]string{
 		`{}`:                                  `diet: menu "object": want an array`,
-		`[{"food":{},"amount":"most"}]`:       `diet: amount "most": want rest`,
+		`[{"food":{},"amount":"most"}]`:       `diet: amount "most": want a share as in 50 %, a mass as in 45 g, a count as in 2 biscuit, or rest`,
 		`[{"food":{},"amount":1}]`:            `diet: item.amount "number": want text`,
 		`[{"food":{},"treat":"yes"}]`:         `diet: item.treat "string": want true or false`,
 		`[{"food":{"role":"x"},"treat":"1"}]`: `diet: role "x": want complete or complementary`,

@@ -22,6 +22,11 @@ type Label struct {
 	// found in PF9: these are ours.
 	HalfStep units.EnergyDensity `json:"half_step,omitzero"`
 	Serving  Serving             `json:"serving,omitzero"`
+	// Others are further units that can be counted, each with a name; see
+	// [Food.Unit]. Energy and Serving alone decide the density of the food.
+	Others Servings `json:"others,omitzero"`
+	// Packs are what the food is sold in.
+	Packs Packs `json:"packs,omitzero"`
 }
 
 // statedRange returns every density that the printed kcal/kg leaves possible.
@@ -44,15 +49,14 @@ const maxFigure = 1e9
 // check refuses figures that no label can carry: all of them at once.
 func (f *Food) check() error {
 	l, s := &f.Label, &f.Label.Serving
-	if isFigure(l.Energy) && isFigure(s.Energy) && isFigure(s.Mass) &&
-		isHalfStep(l.HalfStep, l.Energy) && isHalfStep(s.EnergyHalfStep, s.Energy) && isHalfStep(s.MassHalfStep, s.Mass) &&
-		f.isMoisture() {
+	if isFigure(l.Energy) && isHalfStep(l.HalfStep, l.Energy) && s.isSound() && l.Others.isSound(s.Name) && l.Packs.isSound() && f.isMoisture() {
 		return nil
 	}
 	var errs units.ErrorList
 	checkFigure(&errs, l.Energy, "label.energy", l.HalfStep, "label.half_step", "kcal/kg")
-	checkFigure(&errs, s.Energy, "label.serving.energy", s.EnergyHalfStep, "label.serving.energy_half_step", "kcal")
-	checkFigure(&errs, s.Mass, "label.serving.mass", s.MassHalfStep, "label.serving.mass_half_step", "g")
+	s.check(&errs, "label.serving")
+	l.Others.check(&errs, s.Name)
+	l.Packs.check(&errs)
 	if !f.isMoisture() {
 		errs = append(errs, refuse("analysis.moisture", number(float64(f.Analysis.Moisture))+" %", "1 % or more and below 100 %, or none if not known"))
 	}

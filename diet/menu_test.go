@@ -19,12 +19,12 @@ func TestMenuValidate(t *testing.T) {
 	}{
 		{"only", diet.Only(houseDog), ""},
 		{"nil", nil, `diet: menu "0 foods": want 1 to 8 foods`},
-		{"no amount", diet.Menu{{Food: houseDog}}, `diet: menu[0].amount "": want an amount for "Tarnwick House Dog Dry": rest`},
+		{"no amount", diet.Menu{{Food: houseDog}}, `diet: menu[0].amount "": want an amount for "Tarnwick House Dog Dry": a share as in 50 %, a mass as in 45 g, a count as in 2 biscuit, or rest`},
 		{"two rests", diet.Menu{item, item}, `diet: menu[1].amount "rest": want one rest in a menu, and menu[0].amount is it`},
 		{
 			"all at once",
 			diet.Menu{item, {Food: stew}, item},
-			`diet: menu[1].amount "": want an amount for "Donated Cat Stew": rest; diet: menu[2].amount "rest": want one rest in a menu, and menu[0].amount is it`,
+			`diet: menu[1].amount "": want an amount for "Donated Cat Stew": a share as in 50 %, a mass as in 45 g, a count as in 2 biscuit, or rest; diet: menu[2].amount "rest": want one rest in a menu, and menu[0].amount is it`,
 		},
 	} {
 		err := tt.menu.Validate()

@@ -60,6 +60,17 @@ func (s *Serving) isEightOunces() bool {
 	return (m >= 226.5*units.Gram && m < 227.5*units.Gram || m >= 239.5*units.Gram && m < 240.5*units.Gram) && s.isCup()
 }
 
+// isSound reports whether check has nothing to say of s.
+func (s *Serving) isSound() bool {
+	return isFigure(s.Energy) && isFigure(s.Mass) && isHalfStep(s.EnergyHalfStep, s.Energy) && isHalfStep(s.MassHalfStep, s.Mass)
+}
+
+// check adds what is wrong with the figures of s, whose JSON path is field.
+func (s *Serving) check(errs *units.ErrorList, field string) {
+	checkFigure(errs, s.Energy, field+".energy", s.EnergyHalfStep, field+".energy_half_step", "kcal")
+	checkFigure(errs, s.Mass, field+".mass", s.MassHalfStep, field+".mass_half_step", "g")
+}
+
 // implied returns the energy density that follows from the energy and the mass
 // of one serving.
 func (s *Serving) implied() units.EnergyDensity {

@@ -28,31 +28,47 @@ const (
 )
 
 // scaleCautions says what the scale does to the day and to so many meals.
-func (w Weighed) scaleCautions(meals int) []advice.Caution {
+func (w *Weighed) scaleCautions(meals int) []advice.Caution {
 	var c []advice.Caution
 	for i := range w.ration.n {
-		exact, weighed := w.ration.parts[i].mass, w.scale.mass(w.counts[i])
+		if w.ration.counted(i) {
+			continue
+		}
+		exact, weighed := w.ration.parts[i].mass, w.mass(i)
 		if off := w.off(i); math.Abs(off) > warnDay {
-			level := advice.Warn
-			if math.Abs(off) > referDay {
-				level = advice.Refer
-			}
 			c = append(c, advice.Caution{
-				Level: level, Source: advice.Source{Seen: advice.Ours},
+				Level: w.offLevel(i), Source: ours,
 				Text: "the " + w.scale.step.String() + " scale makes " + weighed.String() + " of " + w.ration.menu[i].Food.Name +
 					" out of " + trimmed(exact) + " a day, " + signed(100*off) + " %: " + finer(exact, w.scale.step),
 			})
 		}
-		if s, ok := w.scaleCaution(i, meals); ok {
+		given := meals
+		if w.ration.menu[i].Treat {
+			given = 1
+		}
+		if s, ok := w.scaleCaution(i, given); ok {
 			c = append(c, s)
 		}
 	}
 	return c
 }
 
-// off returns the error of the weighed day, as a fraction of the exact one.
-func (w Weighed) off(i int) float64 {
-	return float64(w.scale.mass(w.counts[i])/w.ration.parts[i].mass) - 1
+// off returns the error of the weighed day of a food, as a fraction of the exact
+// one.
+func (w *Weighed) off(i int) float64 {
+	return float64(w.mass(i)/w.ration.parts[i].mass) - 1
+}
+
+// offLevel says how much the error of a food weighs: by what it is of the day's
+// energy, which is all the energy in a menu of one food.
+func (w *Weighed) offLevel(i int) advice.Level {
+	switch off := math.Abs(w.off(i)) * float64(w.ration.parts[i].energy/w.Target()); {
+	case off > referDay:
+		return advice.Refer
+	case off > warnDay:
+		return advice.Warn
+	}
+	return advice.Note
 }
 
 // signed writes x to one decimal with its sign.
@@ -66,7 +82,7 @@ func signed(x float64) string {
 
 // scaleCaution says where the scale is too coarse for a meal of the i-th food,
 // by how much and what helps.
-func (w Weighed) scaleCaution(i, meals int) (advice.Caution, bool) {
+func (w *Weighed) scaleCaution(i, meals int) (advice.Caution, bool) {
 	day := w.counts[i]
 	least := day / int64(meals) // the smallest meal
 	if least >= minSteps {

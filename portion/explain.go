@@ -9,13 +9,13 @@ import (
 )
 
 // Explain returns the working of the amounts for so many meals, line by line,
-// so that a colleague can redo it with a pencil: the energy's own working, the
-// label, the division, the one rounding and the meals. Every refer-level
-// caution comes first. Figures in it are rounded for reading; the computation
-// is not.
+// so that a colleague can redo it with a pencil: the energy's own working, then
+// food by food the label, its part of the energy, the division, the one rounding
+// and the meals. Treats and fixed amounts come first, then shares, then the rest,
+// as they are computed. Every refer-level caution comes before all of it.
+// Figures in it are rounded for reading; the computation is not.
 func (w Weighed) Explain(meals int) (string, error) {
-	split, err := w.Meals(meals)
-	if err != nil {
+	if _, err := w.Meals(meals); err != nil {
 		return "", err
 	}
 	var b strings.Builder
@@ -36,23 +36,94 @@ next:
 		}
 	}
 	b.WriteString(w.ration.need.Explain())
-	for i := range w.ration.n {
-		p := &w.ration.parts[i]
-		day := w.Portion(i)
-		perKilogram := number(p.density.Energy.KilocaloriesPerKilogram())
-		how := "as the label states"
-		if s := p.density.Serving; p.density.Origin == diet.Derived {
-			how = "from " + number(s.Energy.Kilocalories()) + " kcal ÷ " + number(s.Mass.Grams()) + " g × 1000"
-		}
-		fmt.Fprintf(&b, "food      %s, %s kcal/kg as fed, %s\n", day.Food, perKilogram, how)
-		fmt.Fprintf(&b, "grams     %.1f kcal ÷ %s kcal/kg × 1000 = %s\n", p.energy.Kilocalories(), perKilogram, trimmed(p.mass))
-		fmt.Fprintf(&b, "scale     %s a day on a %s scale, %.0f kcal\n", day.Mass, w.scale.step, day.Energy.Kilocalories())
-		fmt.Fprintf(&b, "meals     %s\n", mealText(split, day.Food))
+	for _, i := range w.order() {
+		w.explain(&b, i, meals)
+	}
+	if w.ration.n > 1 {
+		fmt.Fprintf(&b, "day       %s of %s\n", kcal(w.Energy()), kcal(w.Target()))
 	}
 	for _, c := range others {
 		writeCaution(&b, c)
 	}
 	return b.String(), nil
+}
+
+// order returns the foods as they are computed: fixed amounts, shares, rest.
+func (w *Weighed) order() []int {
+	var order []int
+	add := func(of func(diet.Amount) bool) {
+		for i := range w.ration.n {
+			if of(w.ration.menu[i].Amount) {
+				order = append(order, i)
+			}
+		}
+	}
+	share := func(a diet.Amount) bool { _, ok := a.Share(); return ok }
+	add(func(a diet.Amount) bool { return !share(a) && !a.IsRest() })
+	add(share)
+	add(diet.Amount.IsRest)
+	return order
+}
+
+// explain writes the working of the i-th food.
+func (w *Weighed) explain(b *strings.Builder, i, meals int) {
+	p, item := &w.ration.parts[i], &w.ration.menu[i]
+	perKilogram := number(p.density.Energy.KilocaloriesPerKilogram())
+	how := "as the label states"
+	if s := p.density.Serving; p.density.Origin == diet.Derived {
+		how = "from " + number(s.Energy.Kilocalories()) + " kcal ÷ " + number(s.Mass.Grams()) + " g × 1000"
+	}
+	fmt.Fprintf(b, "food      %s, %s kcal/kg as fed, %s\n", item.Food.Name, perKilogram, how)
+	if w.ration.isFixed(i) {
+		n, _, ok := item.Amount.Count()
+		if ok {
+			fmt.Fprintf(b, "count     %s %s × %s = %s\n", number(n), p.unit, trimmed(p.one), trimmed(p.mass))
+		}
+		fmt.Fprintf(b, "energy    %s × %s kcal/kg ÷ 1000 = %s\n", trimmed(p.mass), perKilogram, kcal(p.energy))
+	} else {
+		e := p.energy
+		switch s, ok := item.Amount.Share(); {
+		case ok:
+			fmt.Fprintf(b, "share     %s × (%s) = %s\n", s, w.remainder(), kcal(e))
+		case w.ration.n > 1:
+			e = w.left(i)
+			fmt.Fprintf(b, "rest      %s = %s\n", w.restText(i), kcal(e))
+		}
+		fmt.Fprintf(b, "grams     %s ÷ %s kcal/kg × 1000 = %s\n", kcal(e), perKilogram, trimmed(p.density.Energy.Mass(e)))
+	}
+	if w.ration.counted(i) {
+		b.WriteString("treat     counted, outside meals\n")
+		return
+	}
+	fmt.Fprintf(b, "scale     %s a day on a %s scale, %.0f kcal\n", w.mass(i), w.scale.step, w.energy(i).Kilocalories())
+	if item.Treat {
+		b.WriteString("treat     outside meals\n")
+		return
+	}
+	fmt.Fprintf(b, "meals     %s\n", w.mealText(i, meals))
+}
+
+// remainder writes what shares are of: "1237.1 kcal − 56.0 kcal".
+func (w *Weighed) remainder() string {
+	text := kcal(w.Target())
+	for i := range w.ration.n {
+		if w.ration.isFixed(i) {
+			text += " − " + kcal(w.ration.parts[i].energy)
+		}
+	}
+	return text
+}
+
+// restText writes what the rest, the i-th food, is computed from: the day less
+// the other foods as they are weighed.
+func (w *Weighed) restText(i int) string {
+	text := kcal(w.Target())
+	for j := range w.ration.n {
+		if j != i {
+			text += " − " + kcal(w.energy(j))
+		}
+	}
+	return text
 }
 
 func writeCaution(b *strings.Builder, c advice.Caution) {
@@ -67,17 +138,14 @@ func number(x float64) string {
 	return strings.TrimRight(strings.TrimRight(s, "0"), ".")
 }
 
-// mealText writes the masses of one food over the meals: "166 g + 166 g".
-func mealText(meals []Meal, food string) string {
+// mealText writes the masses of the i-th food over the meals: "166 g + 166 g".
+func (w *Weighed) mealText(i, meals int) string {
 	var b []byte
-	for _, m := range meals {
-		if m.Food != food {
-			continue
-		}
-		if len(b) > 0 {
+	for number := range meals {
+		if number > 0 {
 			b = append(b, " + "...)
 		}
-		b, _ = m.Mass.AppendText(b)
+		b, _ = w.scale.mass(share(w.counts[i], meals, number)).AppendText(b)
 	}
 	return string(b)
 }

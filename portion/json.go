@@ -113,6 +113,9 @@ func sameFoods(got []Portion, n int, want func(int) Portion) error {
 		if g.Food != x.Food {
 			return recordError("food "+g.Food, x.Food)
 		}
+		if g.Pieces != x.Pieces || g.Unit != x.Unit || g.Treat != x.Treat {
+			return recordError("pieces of "+g.Food, "as the menu says")
+		}
 		if !near(float64(g.Mass), float64(x.Mass)) {
 			return recordError("mass of "+g.Food, trimmed(x.Mass)+" for the need and the label")
 		}

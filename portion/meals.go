@@ -22,7 +22,8 @@ type Meal struct {
 // Meals rounds the day once to the step of a scale and splits it into n meals,
 // 1 to 24: food by food within a meal, meal after meal. The counts of each
 // food add up to its day exactly, each is less than one step from its exact
-// share, and the odd steps go to the earliest meals.
+// share, and the odd steps go to the earliest meals. Treats are given outside
+// meals, and are in none.
 func (r Ration) Meals(n int, step units.Mass) ([]Meal, error) {
 	return r.AppendMeals(nil, n, step)
 }
@@ -53,6 +54,9 @@ func (w Weighed) AppendMeals(dst []Meal, n int) ([]Meal, error) {
 	}
 	for number := range n {
 		for i := range w.ration.n {
+			if w.ration.menu[i].Treat {
+				continue
+			}
 			p := &w.ration.parts[i]
 			count := share(w.counts[i], n, number)
 			m := w.scale.mass(count)
@@ -70,6 +74,9 @@ func share(day int64, n, number int) int64 {
 	}
 	return s
 }
+
+// kcal writes an energy for a reader.
+func kcal(e units.Energy) string { return strconv.FormatFloat(e.Kilocalories(), 'f', 1, 64) + " kcal" }
 
 // massText is m as text, also where m is no number.
 func massText(m units.Mass) string {

@@ -3,19 +3,22 @@ package portion
 import (
 	"math"
 	"slices"
-	"strconv"
+	"strings"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
-	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
 )
 
-// Portion is one food of a day or of a meal.
+// Portion is one food of a day.
 type Portion struct {
 	Food   string       `json:"food"`
 	Mass   units.Mass   `json:"mass"`   // as fed
 	Energy units.Energy `json:"energy"` // in that mass
+	// Pieces and Unit are set where the food is counted, as in 2 biscuit.
+	Pieces float64 `json:"pieces,omitzero"`
+	Unit   string  `json:"unit,omitzero"`
+	Treat  bool    `json:"treat,omitzero"` // given outside meals
 }
 
 // part is one food of a ration, exact.
@@ -23,6 +26,8 @@ type part struct {
 	density diet.Density
 	mass    units.Mass
 	energy  units.Energy
+	one     units.Mass // of what is counted; zero where nothing is
+	unit    string     // what is counted
 }
 
 // Ration is a day's food in exact, unrounded masses. The zero value is no
@@ -47,37 +52,169 @@ const (
 // Weigh returns the masses of the foods of menu that hold the day's energy of
 // need. The menu is kept, not copied: it must not be changed afterwards.
 //
-// A day of more than half the body weight (20 kg where no weight is given) is
-// refused: the label or the energy is wrong. Whether a food suits the species is
+// Treats, fixed masses and counts come out of the day's energy first. Shares
+// are of the energy that they leave, and the rest takes what is left then. A
+// count is the label's mass of one, see [diet.Food.Unit], and holds the energy
+// of that mass.
+//
+// All faults come back at once: of the need, the menu and every label. Fixed
+// amounts that leave no energy for the other foods are refused with their sum,
+// and so is a day of more than half the body weight (20 kg where no weight is
+// given): the label or the energy is wrong. Whether a food suits the species is
 // a caution, not an error: show Weighed.Cautions, which includes those of the
 // need, or Ration.Cautions.
 func Weigh(need energy.Estimate, menu diet.Menu) (Ration, error) {
+	var errs units.ErrorList
 	if !(need.Daily > 0) || math.IsInf(float64(need.Daily), 0) {
-		return Ration{}, &units.FieldError{
+		errs = append(errs, &units.FieldError{
 			Package: "portion", Field: "need", Value: energyText(need.Daily),
 			Accepted: "an estimate of more than 0 kcal a day",
-		}
+		})
 	}
-	if err := menu.Validate(); err != nil {
+	unsound := menu.Validate()
+	errs = add(errs, unsound)
+	r := Ration{need: need, menu: menu, n: min(len(menu), diet.MaxItems)}
+	for i := range r.n {
+		errs = add(errs, r.parts[i].read(&menu[i], unsound == nil))
+	}
+	if len(errs) > 0 {
+		return Ration{}, errs.Err()
+	}
+	if err := r.divide(); err != nil {
 		return Ration{}, err
 	}
-	r := Ration{need: need, menu: menu, n: len(menu)}
-	for i := range menu {
-		// A valid menu has one food, which takes all the energy.
-		d, err := menu[i].Food.Density()
-		if err != nil {
-			return Ration{}, err
-		}
-		m := d.Energy.Mass(need.Daily)
-		if most := mostFood(need.Animal.Weight); m > most {
-			return Ration{}, &units.FieldError{
-				Package: "portion", Field: "mass of " + menu[i].Food.Name, Value: trimmed(m) + " a day",
-				Accepted: "at most " + trimmed(most) + " (half the body weight, 20 kg at most)", Hint: "is the label's energy per 100 g, or per cup?",
-			}
-		}
-		r.parts[i] = part{density: d, mass: m, energy: need.Daily}
+	if err := r.checkMass(); err != nil {
+		return Ration{}, err
 	}
 	return r, nil
+}
+
+// add appends the faults in err.
+func add(errs units.ErrorList, err error) units.ErrorList {
+	switch e := err.(type) {
+	case nil:
+		return errs
+	case units.ErrorList:
+		return append(errs, e...)
+	default:
+		return append(errs, err)
+	}
+}
+
+// read takes the energy density of a food from its label and, where it is
+// counted, the mass of one.
+func (p *part) read(item *diet.Item, sound bool) error {
+	d, err := item.Food.Density()
+	if err != nil {
+		return err
+	}
+	p.density = d
+	if _, of, ok := item.Amount.Count(); ok && sound {
+		s, err := item.Food.Unit(of)
+		if err != nil {
+			return err
+		}
+		p.one, p.unit = s.Mass, s.Name
+		if p.unit == "" {
+			p.unit = "serving"
+		}
+	}
+	return nil
+}
+
+// divide shares out the day's energy, and turns it into masses.
+func (r *Ration) divide() error {
+	left, scaled := r.need.Daily, 0
+	for i := range r.n {
+		p, a := &r.parts[i], r.menu[i].Amount
+		if m, ok := a.Fixed(); ok {
+			p.mass = m
+		} else if n, _, ok := a.Count(); ok {
+			p.mass = units.Mass(n) * p.one
+		} else {
+			scaled++
+			continue
+		}
+		p.energy = p.density.Energy.Energy(p.mass)
+		left -= p.energy
+	}
+	if !(left > 0) {
+		return r.tooMuch()
+	}
+	rest := left
+	for i := range r.n {
+		if s, ok := r.menu[i].Amount.Share(); ok {
+			p := &r.parts[i]
+			p.energy = left * units.Energy(s) / 100
+			p.mass = p.density.Energy.Mass(p.energy)
+			rest -= p.energy
+		}
+	}
+	for i := range r.n {
+		if r.menu[i].Amount.IsRest() {
+			p := &r.parts[i]
+			p.energy, p.mass = rest, p.density.Energy.Mass(rest)
+		}
+	}
+	return nil
+}
+
+// tooMuch refuses fixed amounts that leave nothing of the day, with their sum.
+func (r *Ration) tooMuch() error {
+	var terms []string
+	var sum units.Energy
+	for i := range r.n {
+		if p := &r.parts[i]; r.isFixed(i) {
+			sum += p.energy
+			terms = append(terms, r.menu[i].Amount.String()+" of "+r.menu[i].Food.Name+" "+kcal(p.energy))
+		}
+	}
+	text := strings.Join(terms, " + ")
+	if len(terms) > 1 {
+		text += " = " + kcal(sum)
+	}
+	return &units.FieldError{
+		Package: "portion", Field: "menu", Value: text,
+		Accepted: "less than the day's " + kcal(r.need.Daily) + " in treats, counts and fixed amounts, or there is nothing left for the other foods",
+	}
+}
+
+// isFixed reports whether the i-th food is so much whatever the day's energy.
+func (r *Ration) isFixed(i int) bool {
+	a := r.menu[i].Amount
+	_, mass := a.Fixed()
+	_, _, count := a.Count()
+	return mass || count
+}
+
+// counted reports whether the i-th food is given by counting, not by weighing:
+// a treat in whole pieces.
+func (r *Ration) counted(i int) bool {
+	n, _, ok := r.menu[i].Amount.Count()
+	return ok && r.menu[i].Treat && n == math.Trunc(n)
+}
+
+// checkMass refuses more food than the animal can hold.
+func (r *Ration) checkMass() error {
+	most := mostFood(r.need.Animal.Weight)
+	var errs units.ErrorList
+	var sum units.Mass
+	refuse := func(what string, m units.Mass) {
+		errs = append(errs, &units.FieldError{
+			Package: "portion", Field: "mass of " + what, Value: trimmed(m) + " a day",
+			Accepted: "at most " + trimmed(most) + " (half the body weight, 20 kg at most)", Hint: "is the label's energy per 100 g, or per cup?",
+		})
+	}
+	for i := range r.n {
+		m := r.parts[i].mass
+		if sum += m; m > most {
+			refuse(r.menu[i].Food.Name, m)
+		}
+	}
+	if len(errs) == 0 && sum > most {
+		refuse("the menu", sum)
+	}
+	return errs.Err()
 }
 
 // Need returns the estimate the ration was made for.
@@ -93,7 +230,11 @@ func (r Ration) Len() int { return r.n }
 // is not below Len, as a slice does.
 func (r Ration) Portion(i int) Portion {
 	p := &r.parts[:r.n][i]
-	return Portion{r.menu[i].Food.Name, p.mass, p.energy}
+	x := Portion{Food: r.menu[i].Food.Name, Mass: p.mass, Energy: p.energy, Treat: r.menu[i].Treat}
+	if n, _, ok := r.menu[i].Amount.Count(); ok {
+		x.Pieces, x.Unit = n, p.unit
+	}
+	return x
 }
 
 // Density returns the energy density that the i-th food was weighed by.
@@ -102,30 +243,6 @@ func (r Ration) Density(i int) diet.Density { return r.parts[:r.n][i].density }
 // Equal reports whether r and s are the same in every figure.
 func (r Ration) Equal(s Ration) bool {
 	return r.need == s.need && r.n == s.n && r.parts == s.parts && slices.Equal(r.menu, s.menu)
-}
-
-// Cautions returns what the ration must be shown with, the gravest first: what
-// is to be said of the animal, of its energy and of each food.
-func (r Ration) Cautions() []advice.Caution {
-	c := append(r.need.Cautions(), r.menu.Cautions(r.need.Animal)...)
-	if a := &r.need.Animal; a.Weight > 0 {
-		const hungry = energy.Growing | energy.Pregnant | energy.Lactating
-		limit := adultShare
-		if a.Species == energy.Ferret || a.Circumstances&hungry != 0 || 0 < a.Age && a.Age < energy.Year {
-			limit = hungryShare
-		}
-		for i := range r.n {
-			if share := float64(r.parts[i].mass / a.Weight); share > limit {
-				c = append(c, advice.Caution{
-					Level: advice.Refer, Source: advice.Source{Seen: advice.Ours},
-					Text: trimmed(r.parts[i].mass) + " of " + r.menu[i].Food.Name + " a day is " +
-						strconv.FormatFloat(100*share, 'f', 0, 64) + " % of the body weight: check the label's kcal/kg, the energy and the weight first",
-				})
-			}
-		}
-	}
-	advice.Sort(c)
-	return c
 }
 
 // mostFood is the most food in a day for an animal of weight w.

@@ -16,8 +16,13 @@ type Weighed struct {
 }
 
 // On rounds the mass of each food for the day to the nearest step of a scale:
-// units.Gram for one that shows whole grams. A step is from 1 mg to 1 kg and
-// a decimal number of grams. A food of less than half a step is a *ScaleError.
+// units.Gram for one that shows whole grams. A treat that is counted in whole
+// pieces is not weighed, so that it stays exact. The rest of a menu is sized
+// from the energy that the other foods leave as they are weighed, so that it
+// takes up their rounding.
+//
+// A step is from 1 mg to 1 kg and a decimal number of grams. A food of less
+// than half a step is a *ScaleError; all of them come back at once.
 func (r Ration) On(step units.Mass) (Weighed, error) {
 	s, ok := newScale(step)
 	if !ok {
@@ -27,19 +32,68 @@ func (r Ration) On(step units.Mass) (Weighed, error) {
 		}
 	}
 	w := Weighed{ration: r, scale: s}
+	var errs units.ErrorList
+	rest := -1
 	for i := range r.n {
-		m := r.parts[i].mass
-		if !s.fits(m) {
-			return Weighed{}, &units.FieldError{
-				Package: "portion", Field: "scale step", Value: massText(step),
-				Accepted: "a coarser step for " + trimmed(m),
-			}
-		}
-		if w.counts[i] = s.count(m); w.counts[i] == 0 {
-			return Weighed{}, &ScaleError{Food: r.menu[i].Food.Name, Mass: m, Step: step}
+		switch {
+		case r.menu[i].Amount.IsRest():
+			rest = i
+		case !r.counted(i):
+			errs = add(errs, w.round(i, r.parts[i].mass))
 		}
 	}
+	if rest >= 0 {
+		errs = add(errs, w.round(rest, w.restMass(rest)))
+	}
+	if len(errs) > 0 {
+		return Weighed{}, errs.Err()
+	}
 	return w, nil
+}
+
+// round sets the steps of the i-th food to the mass m.
+func (w *Weighed) round(i int, m units.Mass) error {
+	if !w.scale.fits(m) {
+		return &units.FieldError{
+			Package: "portion", Field: "scale step", Value: massText(w.scale.step),
+			Accepted: "a coarser step for " + trimmed(m),
+		}
+	}
+	if w.counts[i] = w.scale.count(m); w.counts[i] == 0 {
+		return &ScaleError{Food: w.ration.menu[i].Food.Name, Mass: m, Step: w.scale.step}
+	}
+	return nil
+}
+
+// left returns what of the day's energy the weighed foods but the i-th leave:
+// none where they are rounded up to more than the day.
+func (w *Weighed) left(i int) units.Energy {
+	e := w.Target()
+	for j := range w.ration.n {
+		if j != i {
+			e -= w.energy(j)
+		}
+	}
+	return max(e, 0)
+}
+
+// restMass returns the unrounded mass of the rest, the i-th food, beside the
+// weighed others.
+func (w *Weighed) restMass(i int) units.Mass {
+	return w.ration.parts[i].density.Energy.Mass(w.left(i))
+}
+
+// mass returns the i-th food as it is weighed or counted.
+func (w *Weighed) mass(i int) units.Mass {
+	if w.ration.counted(i) {
+		return w.ration.parts[i].mass
+	}
+	return w.scale.mass(w.counts[i])
+}
+
+// energy returns the energy in the i-th food as it is weighed or counted.
+func (w *Weighed) energy(i int) units.Energy {
+	return w.ration.parts[i].density.Energy.Energy(w.mass(i))
 }
 
 // Equal reports whether w and x are the same in every figure.
@@ -56,14 +110,19 @@ func (w Weighed) Step() units.Mass { return w.scale.step }
 // Len returns the number of foods.
 func (w Weighed) Len() int { return w.ration.n }
 
-// Count returns the number of steps of the i-th food in the day.
+// Count returns the number of steps of the i-th food in the day; 0 where it is
+// a treat that is counted in pieces.
 func (w Weighed) Count(i int) int64 { return w.counts[:w.ration.n][i] }
 
-// Portion returns the i-th food as it is weighed, with the energy in that mass.
+// Portion returns the i-th food as it is weighed, with the energy in that
+// mass. Pieces and Unit are set for a treat that is counted instead.
 func (w Weighed) Portion(i int) Portion {
-	p := &w.ration.parts[:w.ration.n][i]
-	m := w.scale.mass(w.counts[i])
-	return Portion{w.ration.menu[i].Food.Name, m, p.density.Energy.Energy(m)}
+	p := w.ration.Portion(i)
+	p.Mass, p.Energy = w.mass(i), w.energy(i)
+	if !w.ration.counted(i) {
+		p.Pieces, p.Unit = 0, ""
+	}
+	return p
 }
 
 // Target returns the day's energy that was asked for.
@@ -73,7 +132,7 @@ func (w Weighed) Target() units.Energy { return w.ration.need.Daily }
 func (w Weighed) Energy() units.Energy {
 	var e units.Energy
 	for i := range w.ration.n {
-		e += w.Portion(i).Energy
+		e += w.energy(i)
 	}
 	return e
 }
@@ -81,14 +140,14 @@ func (w Weighed) Energy() units.Energy {
 // Household returns about how many of the label's units (cups, cans) the i-th
 // food's day is, to the nearest eighth, with the unit's name, and false where
 // the label names no unit, its mass can't be told, or the day is less than a
-// sixteenth of it. It is for recognising an
-// amount, never for measuring it: weigh instead.
+// sixteenth of it. It is for recognising an amount, never for measuring it:
+// weigh instead.
 func (w Weighed) Household(i int) (about float64, unit string, ok bool) {
 	s := w.ration.parts[:w.ration.n][i].density.Serving
 	if s.Name == "" || !(s.Mass > 0) {
 		return 0, "", false
 	}
-	about = math.Round(float64(w.scale.mass(w.counts[i])/s.Mass)*8) / 8
+	about = math.Round(float64(w.mass(i)/s.Mass)*8) / 8
 	return about, s.Name, about > 0
 }
 
