@@ -5,7 +5,7 @@ import "example.org/bowlgram/units"
 // Density is the energy density of a food as fed, and how it was come by.
 type Density struct {
 	Energy units.EnergyDensity              `json:"energy"` // as fed
-	Range  units.Range[units.EnergyDensity] `json:"range"`  // what the rounding of the figures behind Energy leaves possible
+	Range  units.Range[units.EnergyDensity] `json:"range"`  // what the rounding of a label's figures leaves possible; Energy alone where it is predicted
 	Origin Origin                           `json:"origin"`
 	// Gap is how far kcal/kg and the figures of the serving disagree beyond
 	// their rounding: larger / smaller - 1 between the nearest ends of the two
@@ -18,13 +18,16 @@ type Density struct {
 
 // Density returns the energy density that the label of f states or, where it
 // gives only the energy and the mass of one serving, implies. The printed
-// kcal/kg wins over the serving where both are given.
+// kcal/kg wins over the serving where both are given. Where it gives neither,
+// the energy is predicted from the analysis if f.Predictor asks for that, and
+// never otherwise; what else the label says of the serving is completed by it.
 //
 // All three figures are held against each other through the intervals that
 // their rounding leaves, and against the water in the food where that is
 // known. Errors are a [*units.FieldError] for a figure that no label can carry
 // or for too few figures, several in a [units.ErrorList], and a [*LabelError]
-// for figures that cannot all be right. Smaller doubts are cautions: see
+// for figures that cannot all be right; a prediction has those of
+// [Food.Predict]. Smaller doubts are cautions: see
 // [Food.Cautions].
 //
 // Density does not allocate unless it fails.
@@ -40,6 +43,14 @@ func (f Food) Density() (Density, error) {
 		d.complete()
 	case l.Serving.Energy > 0 && l.Serving.Mass > 0:
 		d.Energy, d.Range, d.Origin = l.Serving.implied(), l.Serving.impliedRange(), Derived
+	case f.Predictor != 0:
+		p, err := f.predicted()
+		if err != nil {
+			return Density{}, err
+		}
+		d.Energy, d.Range, d.Origin = p.Energy, units.Range[units.EnergyDensity]{Low: p.Energy, High: p.Energy}, Predicted
+		d.complete()
+		return d, nil // an analysis holds no more than it can
 	default:
 		return Density{}, l.missing()
 	}

@@ -64,6 +64,7 @@ func TestText(t *testing.T) {
 	checkText(t, diet.Complementary, "complementary", diet.ParseRole)
 	checkText(t, diet.Stated, "stated", diet.ParseOrigin)
 	checkText(t, diet.Derived, "derived", diet.ParseOrigin)
+	checkText(t, diet.Predicted, "predicted", diet.ParseOrigin)
 	checkText(t, diet.Rest(), "rest", diet.ParseAmount)
 	for v, want := range map[diet.SpeciesSet]string{
 		diet.Dogs: "dog", diet.Cats: "cat", diet.Ferrets: "ferret", diet.OtherSpecies: "other",
@@ -87,7 +88,7 @@ func TestUnknownWordsAreRefusedWithTheList(t *testing.T) {
 		{func() error { _, err := diet.ParseForm("kibble"); return err }, `diet: form "kibble": want dry, semi_moist, wet, liquid, powder or fat_or_oil`},
 		{func() error { _, err := diet.ParseForm(""); return err }, `diet: form "": want dry, semi_moist, wet, liquid, powder or fat_or_oil`},
 		{func() error { _, err := diet.ParseRole("treat"); return err }, `diet: role "treat": want complete or complementary`},
-		{func() error { _, err := diet.ParseOrigin("guess"); return err }, `diet: origin "guess": want stated or derived`},
+		{func() error { _, err := diet.ParseOrigin("guess"); return err }, `diet: origin "guess": want stated, derived or predicted`},
 		{func() error { _, err := diet.ParseAmount("some"); return err }, `diet: amount "some": want a share as in 50 %, a mass as in 45 g, a count as in 2 biscuit, or rest`},
 		{func() error { _, err := diet.ParseSpeciesSet("dog, rat"); return err }, `diet: species "rat": want dog, cat, ferret or other`},
 		{func() error { _, err := diet.ParseStages("adult"); return err }, `diet: stages "adult": want growth, reproduction or maintenance`},

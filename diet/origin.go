@@ -7,13 +7,15 @@ type Origin uint8
 
 // Origins of an energy density.
 const (
-	Stated  Origin = iota + 1 // printed on the label
-	Derived                   // from the energy and the mass of one serving
+	Stated    Origin = iota + 1 // printed on the label
+	Derived                     // from the energy and the mass of one serving
+	Predicted                   // from the analysis, by the equation of a Predictor
 )
 
-var originNames = []string{"", "stated", "derived"}
+var originNames = []string{"", "stated", "derived", "predicted"}
 
-// ParseOrigin reads the text of an origin: stated or derived. Case is folded.
+// ParseOrigin reads the text of an origin: stated, derived or predicted. Case is
+// folded.
 func ParseOrigin(s string) (Origin, error) {
 	return enum.Parse[Origin]("diet", "origin", s, originNames)
 }

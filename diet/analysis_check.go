@@ -1,0 +1,109 @@
+package diet
+
+import (
+	"strings"
+
+	"example.org/bowlgram/internal/enum"
+	"example.org/bowlgram/units"
+)
+
+// isComplete reports whether a has no fault and nothing is missing. It doesn't
+// allocate.
+func (a *Analysis) isComplete(form Form) bool {
+	for _, c := range constituents {
+		v := *a.content(c)
+		if !a.isGiven(c) || !(v >= 0 && v <= 100) || v != 0 && a.None.Has(c) {
+			return false
+		}
+	}
+	return a.isMoisture(form) && a.None < 1<<len(constituents) && int(a.Kind) < len(kindNames) && int(a.Defaults) < len(formNames)
+}
+
+// isMoisture is that of the food with this analysis.
+func (a *Analysis) isMoisture(form Form) bool {
+	f := Food{Form: form, Analysis: *a}
+	return f.isMoisture()
+}
+
+// faults adds what no food of that form can have. What is missing is left to
+// the calls that need it, and so is the sum: bounds may come to more than the
+// whole.
+func (a *Analysis) faults(errs *units.ErrorList, form Form) {
+	if int(a.Kind) >= len(kindNames) {
+		*errs = append(*errs, refuse("analysis.kind", "out of range", enum.List(kindNames)))
+	}
+	for _, c := range constituents {
+		v := *a.content(c)
+		name, value := "analysis."+c.String(), number(float64(v))+" %"
+		switch {
+		case v != 0 && a.None.Has(c):
+			*errs = append(*errs, refuse(name, value, "no figure, since none holds "+c.String()))
+		case c == Moisture:
+			if !a.isMoisture(form) {
+				*errs = append(*errs, refuse(name, value, "1 % or more and below 100 %, or none if not known"))
+			}
+		case !(v >= 0 && v <= 100):
+			*errs = append(*errs, refuse(name, value, "above 0 % and at most 100 %, or none if not known"))
+		}
+	}
+	if a.None >= 1<<len(constituents) {
+		*errs = append(*errs, refuse("analysis.none", "unknown bits", enum.List(constituentNames)))
+	}
+	switch d := a.Defaults; {
+	case int(d) >= len(formNames):
+		*errs = append(*errs, refuse("analysis.defaults", "out of range", enum.List(formNames)))
+	case d != 0 && form != 0 && d != form:
+		*errs = append(*errs, refuse("analysis.defaults", d.String(), form.String()+", the form of the food"))
+	}
+}
+
+// AnalysisError is an analysis whose figures can't all be right, since they
+// come to more than 100 %: the nitrogen-free extract would be negative.
+type AnalysisError struct {
+	Analysis Analysis      // with the defaults filled in
+	Assumed  Constituents  // the figures that are defaults
+	Sum      units.Percent // of the five constituents
+	NFE      units.Percent // 100 - Sum, below zero
+}
+
+// Error shows the sum and says what must be wrong.
+func (e *AnalysisError) Error() string {
+	var parts []string
+	for _, c := range constituents {
+		if v := *e.Analysis.content(c); v > 0 {
+			parts = append(parts, c.String()+" "+number(float64(v)))
+		}
+	}
+	return "diet: analysis: " + strings.Join(parts, " + ") + " = " + number(float64(e.Sum)) +
+		" %, more than the whole: NFE would be " + number(float64(e.NFE)) + " %; " + e.reason()
+}
+
+// smallExcess is what rounding, tolerances and bounds can add to 100 %; ours.
+const smallExcess = 5
+
+// reason says what must be wrong, the likeliest first.
+func (e *AnalysisError) reason() string {
+	var why []string
+	a := &e.Analysis
+	if solids := e.Sum - a.Moisture; e.Sum > 100+smallExcess && solids <= 100 && a.Moisture >= euMoisture {
+		why = append(why, "the figures beside the moisture are of dry matter, not as fed")
+	}
+	if a.Kind != Typical {
+		why = append(why, "guarantees are summed, which are bounds and not contents (ask for the typical analysis)")
+	}
+	if e.Assumed != 0 {
+		why = append(why, "the default for "+e.Assumed.list()+" is too much for this food")
+	}
+	if a.Kind == Typical && e.Sum <= 100+smallExcess {
+		why = append(why, "the averages are rounded or not of one batch (ask the laboratory)")
+	}
+	if len(why) == 0 {
+		return "a figure is mistyped or on another basis"
+	}
+	return strings.Join(why, ", or ")
+}
+
+// euMoisture is the moisture above which a label in the European Union states
+// it (Regulation (EC) 767/2009, as quoted elsewhere). A drier food has nearly
+// the same figures on both bases, so that they tell nothing.
+const euMoisture = 14
