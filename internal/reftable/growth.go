@@ -23,8 +23,9 @@ func growing(s energy.Species, share float64, age energy.Age, m energy.Method) e
 	return energy.Growth{Animal: young, AdultWeight: adult, Method: m}
 }
 
-// ages and shares stand for the words of the sources. Where a row names an age
-// only, the adult weight is unknown.
+// growthStages gives the share of the adult weight and the age that stand for
+// the words of the sources. Where a row names an age only, the adult weight is
+// unknown.
 var growthStages = map[string]struct {
 	share float64
 	age   energy.Age
@@ -40,7 +41,6 @@ var growthStages = map[string]struct {
 	"growth":                                 {age: 3 * energy.Month},
 	"up to 50% of adult BW (about 4 months)": {share: 0.25},
 	"50-70% of adult BW (about 6 months)":    {share: 0.6},
-	"70-100% of adult BW (about 10 months)":  {share: 0.85},
 }
 
 // growthFactor evaluates a multiple of the resting energy, or of an adult's by

@@ -201,11 +201,11 @@ func reproducing(r Row, in inputs) (float64, error) {
 		}
 		return perDay(r, pregnant(energy.Dog, bitch.Weight, 7, energy.NRC2006))
 	case "DER of lactating queen", "DER of a lactating queen, 4 x RER", "DER of a lactating queen, 6 x RER":
-		in["species"] = "cat"
 		queen, err := patient(in)
 		if err != nil {
 			return 0, err
 		}
+		queen.Species = energy.Cat // some of the rows leave it out
 		e, err := energy.Lactation{Animal: queen, Young: 4, Method: energy.FactorOnRER}.Estimate()
 		if err != nil {
 			return 0, err

@@ -72,7 +72,7 @@ func runningCost(r Row, in inputs) (float64, error) {
 // first term is what a second kilometre adds in the same time, the second what
 // a second hour adds on the same way.
 func runningCoefficient(r Row, in inputs) (float64, error) {
-	if r.Unit == "" || in.signature() != "species" || r.Quantity != "coefficient in E/W = a*km*W^a_exp + b*W^b_exp" {
+	if in.signature() != "species" || r.Quantity != "coefficient in E/W = a*km*W^a_exp + b*W^b_exp" {
 		return 0, ErrNoEvaluator
 	}
 	added := func(kg float64, d units.Length, minutes int) (float64, error) {
