@@ -21,9 +21,22 @@ var (
 	dog = energy.Animal{Species: energy.Dog, Weight: 24.9 * units.Kilogram, Condition: energy.BCS9(5)}
 )
 
-// prescribed returns a day's energy as a veterinarian would set it.
-func prescribed(daily units.Energy) energy.Estimate {
-	e, err := energy.Prescribed{Animal: dog, Daily: daily, By: "a veterinarian"}.Estimate()
+// given is a day's energy for the dog as a veterinarian would set it, and
+// givenCat for a cat of 4.6 kg.
+func given(daily units.Energy) energy.Prescribed {
+	return energy.Prescribed{Animal: dog, Daily: daily, By: "a veterinarian"}
+}
+
+func givenCat(daily units.Energy) energy.Prescribed {
+	cat := energy.Animal{Species: energy.Cat, Weight: 4.6 * units.Kilogram, Condition: energy.BCS9(5)}
+	return energy.Prescribed{Animal: cat, Daily: daily, By: "a veterinarian"}
+}
+
+func prescribed(daily units.Energy) energy.Estimate    { return must(given(daily)) }
+func prescribedCat(daily units.Energy) energy.Estimate { return must(givenCat(daily)) }
+
+func must(s energy.Stage) energy.Estimate {
+	e, err := s.Estimate()
 	if err != nil {
 		panic(err)
 	}

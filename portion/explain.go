@@ -2,10 +2,12 @@ package portion
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/units"
 )
 
 // Explain returns the working of the amounts for so many meals, line by line,
@@ -40,7 +42,7 @@ next:
 		w.explain(&b, i, meals)
 	}
 	if w.ration.n > 1 {
-		fmt.Fprintf(&b, "day       %s of %s\n", kcal(w.Energy()), kcal(w.Target()))
+		fmt.Fprintf(&b, "day       %s of %s\n", w.kcal(w.Energy()), w.kcal(w.Target()))
 	}
 	for _, c := range others {
 		writeCaution(&b, c)
@@ -75,40 +77,48 @@ func (w *Weighed) explain(b *strings.Builder, i, meals int) {
 	}
 	fmt.Fprintf(b, "food      %s, %s kcal/kg as fed, %s\n", item.Food.Name, perKilogram, how)
 	if w.ration.isFixed(i) {
-		n, _, ok := item.Amount.Count()
-		if ok {
+		if n, _, ok := item.Amount.Count(); ok {
 			fmt.Fprintf(b, "count     %s %s × %s = %s\n", number(n), p.unit, trimmed(p.one), trimmed(p.mass))
 		}
-		fmt.Fprintf(b, "energy    %s × %s kcal/kg ÷ 1000 = %s\n", trimmed(p.mass), perKilogram, kcal(p.energy))
+		fmt.Fprintf(b, "energy    %s × %s kcal/kg ÷ 1000 = %s\n", trimmed(p.mass), perKilogram, w.kcal(p.energy))
 	} else {
 		e := p.energy
 		switch s, ok := item.Amount.Share(); {
 		case ok:
-			fmt.Fprintf(b, "share     %s × (%s) = %s\n", s, w.remainder(), kcal(e))
+			fmt.Fprintf(b, "share     %s × (%s) = %s\n", s, w.remainder(), w.kcal(e))
 		case w.ration.n > 1:
 			e = w.left(i)
-			fmt.Fprintf(b, "rest      %s = %s\n", w.restText(i), kcal(e))
+			fmt.Fprintf(b, "rest      %s = %s\n", w.restText(i), w.kcal(e))
 		}
-		fmt.Fprintf(b, "grams     %s ÷ %s kcal/kg × 1000 = %s\n", kcal(e), perKilogram, trimmed(p.density.Energy.Mass(e)))
+		fmt.Fprintf(b, "grams     %s ÷ %s kcal/kg × 1000 = %s\n", w.kcal(e), perKilogram, trimmed(p.density.Energy.Mass(e)))
 	}
 	if w.ration.counted(i) {
-		b.WriteString("treat     counted, outside meals\n")
+		fmt.Fprintf(b, "treat     %s a day, outside meals\n", item.Amount)
 		return
 	}
 	fmt.Fprintf(b, "scale     %s a day on a %s scale, %.0f kcal\n", w.mass(i), w.scale.step, w.energy(i).Kilocalories())
 	if item.Treat {
-		b.WriteString("treat     outside meals\n")
+		fmt.Fprintf(b, "treat     %s a day, outside meals\n", w.mass(i))
 		return
 	}
 	fmt.Fprintf(b, "meals     %s\n", w.mealText(i, meals))
 }
 
+// kcal writes an energy: in a menu of several foods to two decimals, since their
+// grams are divided from it.
+func (w *Weighed) kcal(e units.Energy) string {
+	if w.ration.n > 1 {
+		return strconv.FormatFloat(e.Kilocalories(), 'f', 2, 64) + " kcal"
+	}
+	return kcal(e)
+}
+
 // remainder writes what shares are of: "1237.1 kcal − 56.0 kcal".
 func (w *Weighed) remainder() string {
-	text := kcal(w.Target())
+	text := w.kcal(w.Target())
 	for i := range w.ration.n {
 		if w.ration.isFixed(i) {
-			text += " − " + kcal(w.ration.parts[i].energy)
+			text += " − " + w.kcal(w.ration.parts[i].energy)
 		}
 	}
 	return text
@@ -117,10 +127,10 @@ func (w *Weighed) remainder() string {
 // restText writes what the rest, the i-th food, is computed from: the day less
 // the other foods as they are weighed.
 func (w *Weighed) restText(i int) string {
-	text := kcal(w.Target())
+	text := w.kcal(w.Target())
 	for j := range w.ration.n {
 		if j != i {
-			text += " − " + kcal(w.energy(j))
+			text += " − " + w.kcal(w.energy(j))
 		}
 	}
 	return text

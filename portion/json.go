@@ -103,6 +103,18 @@ func (w *Weighed) UnmarshalJSON(data []byte) error {
 	return nil
 }
 
+// count says how p is given.
+func (p Portion) count() string {
+	text := "none, weighed"
+	if p.Pieces > 0 {
+		text = number(p.Pieces) + " " + p.Unit
+	}
+	if p.Treat {
+		text += ", a treat"
+	}
+	return text
+}
+
 // sameFoods compares the foods of a record with those computed again.
 func sameFoods(got []Portion, n int, want func(int) Portion) error {
 	if len(got) != n {
@@ -114,7 +126,7 @@ func sameFoods(got []Portion, n int, want func(int) Portion) error {
 			return recordError("food "+g.Food, x.Food)
 		}
 		if g.Pieces != x.Pieces || g.Unit != x.Unit || g.Treat != x.Treat {
-			return recordError("pieces of "+g.Food, "as the menu says")
+			return recordError("pieces of "+g.Food, x.count())
 		}
 		if !near(float64(g.Mass), float64(x.Mass)) {
 			return recordError("mass of "+g.Food, trimmed(x.Mass)+" for the need and the label")

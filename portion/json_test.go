@@ -136,6 +136,7 @@ func FuzzRationJSON(f *testing.F) {
 
 func FuzzWeighedJSON(f *testing.F) {
 	f.Add([]byte(`{"ration":` + rationGolden + `,"step":"1 g","foods":[{"food":"Tarnwick House Dog Dry","mass":"250 g","energy":"890 kcal"}]}`))
+	f.Add([]byte(menuGolden))
 	f.Add([]byte("null"))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var w portion.Weighed
