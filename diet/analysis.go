@@ -73,11 +73,10 @@ func (a *Analysis) rest() units.Percent {
 // complete returns a with its defaults filled in, and which of the figures
 // those are; or every fault of a and everything that is still missing.
 func (a Analysis) complete(form Form) (full Analysis, assumed Constituents, err error) {
-	if a.isComplete(form) {
-		return a, 0, nil
-	}
 	var errs units.ErrorList
-	a.faults(&errs, form)
+	if !a.isSound(form) {
+		a.faults(&errs, form)
+	}
 	full = a
 	for _, c := range constituents {
 		if full.isGiven(c) {

@@ -7,16 +7,22 @@ import (
 	"example.org/bowlgram/units"
 )
 
-// isComplete reports whether a has no fault and nothing is missing. It doesn't
+// isSound reports whether a has no fault in food of that form. It doesn't
 // allocate.
-func (a *Analysis) isComplete(form Form) bool {
+func (a *Analysis) isSound(form Form) bool {
 	for _, c := range constituents {
-		v := *a.content(c)
-		if !a.isGiven(c) || !(v >= 0 && v <= 100) || v != 0 && a.None.Has(c) {
+		if v := *a.content(c); !(v >= 0 && v <= 100) || v != 0 && a.None.Has(c) {
 			return false
 		}
 	}
-	return a.isMoisture(form) && a.None < 1<<len(constituents) && int(a.Kind) < len(kindNames) && int(a.Defaults) < len(formNames)
+	return a.isMoisture(form) && a.None < 1<<len(constituents) && int(a.Kind) < len(kindNames) &&
+		int(a.Defaults) < len(formNames) && !a.isOfAnotherForm(form)
+}
+
+// isOfAnotherForm reports whether the defaults asked for are those of a form
+// that the food doesn't have.
+func (a *Analysis) isOfAnotherForm(form Form) bool {
+	return a.Defaults != 0 && form != 0 && a.Defaults != form
 }
 
 // isMoisture is that of the food with this analysis.
@@ -52,7 +58,7 @@ func (a *Analysis) faults(errs *units.ErrorList, form Form) {
 	switch d := a.Defaults; {
 	case int(d) >= len(formNames):
 		*errs = append(*errs, refuse("analysis.defaults", "out of range", enum.List(formNames)))
-	case d != 0 && form != 0 && d != form:
+	case a.isOfAnotherForm(form):
 		*errs = append(*errs, refuse("analysis.defaults", d.String(), form.String()+", the form of the food"))
 	}
 }
