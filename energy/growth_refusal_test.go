@@ -83,6 +83,7 @@ func TestGrowthRefuses(t *testing.T) {
 			"ideal weight", func(s *energy.Growth) { s.Animal.Ideal = 9 * kg },
 			`energy: ideal weight "9 kg": want none in growth (the expected adult weight goes in AdultWeight)`,
 		},
+		{"age", func(s *energy.Growth) { s.Animal.Age = 1 }, `energy: age "1 d": want 4 wk to 2 y in growth (still nursing: Nursling)`},
 		{"age", func(s *energy.Growth) { s.Animal.Age = 27 }, `energy: age "27 d": want 4 wk to 2 y in growth (still nursing: Nursling)`},
 		{"age", func(s *energy.Growth) { s.Animal.Age = 731 }, `energy: age "731 d": want 4 wk to 2 y in growth (grown: Adult)`},
 		{"age", func(s *energy.Growth) { s.Animal.Age = -1 }, `energy: age "-1 d": want 0 (not given) to 40 y`},
