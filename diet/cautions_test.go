@@ -136,3 +136,50 @@ func TestCautions(t *testing.T) {
 		}
 	}
 }
+
+func TestCautionsOfAMenu(t *testing.T) {
+	cat := houseCat
+	cat.For = diet.Purpose{Species: diet.Cats, Stages: diet.Maintenance}
+	dog := houseDog
+	dog.For = diet.Purpose{Species: diet.Dogs, Stages: diet.Maintenance}
+	topper, other := dog, cat
+	topper.Role, other.Role = diet.Complementary, diet.Complementary
+	main := diet.Item{Food: cat, Amount: diet.Rest()}
+	for _, tt := range []struct {
+		name   string
+		menu   diet.Menu
+		animal energy.Animal
+		want   []string
+	}{
+		{"two of one kind", diet.Menu{main, {Food: cat, Amount: diet.Share(20)}}, energy.Animal{Species: energy.Cat}, nil},
+		{"a dog treat for a cat", diet.Menu{main, {Food: topper, Amount: diet.Fixed(1), Treat: true}}, energy.Animal{Species: energy.Cat}, []string{
+			"note: Tarnwick House Dog Dry is a treat for dogs: check what is in it",
+		}},
+		{"part of a cat's food", diet.Menu{main, {Food: dog, Amount: diet.Share(50)}}, energy.Animal{Species: energy.Cat}, []string{
+			"refer: Tarnwick House Dog Dry is food for dogs, not for cats: it can lack taurine and other nutrients that cats need",
+		}},
+		{"part of a ferret's food", diet.Menu{main, {Food: dog, Amount: diet.Share(50)}}, energy.Animal{Species: energy.Ferret}, []string{
+			"refer: Tarnwick House Dog Dry is food for dogs, not for ferrets: it can lack what a strict carnivore needs",
+			"note: Tarnwick House Cat Dry is food for cats, given to a ferret: check protein and fat",
+		}},
+		{"a complementary food beside a complete one", diet.Menu{main, {Food: other, Amount: diet.Fixed(5)}}, energy.Animal{Species: energy.Cat}, nil},
+		{"no complete food, cat", diet.Menu{{Food: other, Amount: diet.Rest()}, {Food: other, Amount: diet.Fixed(5)}}, energy.Animal{Species: energy.Cat}, []string{
+			"refer: no food of the menu is a complete one: together they need not be a diet",
+		}},
+		{"no complete food but the treat, dog", diet.Menu{{Food: topper, Amount: diet.Rest()}, {Food: dog, Amount: diet.Fixed(5), Treat: true}}, energy.Animal{Species: energy.Dog}, []string{
+			"warn: no food of the menu is a complete one: together they need not be a diet",
+		}},
+		{"adult food and treat, growing", diet.Menu{main, {Food: cat, Amount: diet.Fixed(1), Treat: true}}, energy.Animal{Species: energy.Cat, Age: 3 * energy.Month}, []string{
+			"warn: Tarnwick House Cat Dry is food for maintenance, not for a growing animal",
+		}},
+		{"none", nil, energy.Animal{Species: energy.Cat}, nil},
+	} {
+		var got []string
+		for _, c := range tt.menu.Cautions(tt.animal) {
+			got = append(got, c.Level.String()+": "+c.Text)
+		}
+		if diff := cmp.Diff(tt.want, got); diff != "" {
+			t.Errorf("%s (-want +got):\n%s", tt.name, diff)
+		}
+	}
+}

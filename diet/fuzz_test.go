@@ -16,7 +16,7 @@ func FuzzFoodJSON(f *testing.F) {
 	for _, s := range []string{
 		fullText, `{}`, `null`, `{"label":{"serving":{"name":"can","energy":"170 kcal","mass":"5.5 oz"}}}`,
 		`{"label":{"energy":"1490 kJ/100 g"},"form":"wet"}`, `{"for":{"species":"cat, dog","stages":""}}`,
-		`{"label":{"energy":3560}}`, `{"label":null}`, `{"form":"semi_moist"`, `{} {}`, `[]`,
+		`{"label":` + unitsText + `}`, `{"label":{"energy":3560}}`, `{"label":null}`, `{"form":"semi_moist"`, `{} {}`, `[]`,
 	} {
 		f.Add([]byte(s))
 	}
@@ -45,7 +45,7 @@ func FuzzFoodJSON(f *testing.F) {
 
 // FuzzMenuJSON is FuzzFoodJSON for menus.
 func FuzzMenuJSON(f *testing.F) {
-	for _, s := range []string{`[{"food":` + fullText + `,"amount":"rest"}]`, `[]`, `null`, `[null]`, `[{"treat":true}]`, `[{"amount":""}]`, `{}`} {
+	for _, s := range []string{`[{"food":` + fullText + `,"amount":"rest"}]`, `[]`, `null`, `[null]`, `[{"treat":true}]`, `[{"amount":""}]`, `[{"amount":"50 %"},{"amount":"45 g"},{"amount":"2 biscuit"}]`, `{}`} {
 		f.Add([]byte(s))
 	}
 	f.Fuzz(func(t *testing.T, data []byte) {
@@ -107,7 +107,7 @@ func checkPrinted[Q units.Quantity](t *testing.T, s string, value, want, half Q,
 
 // FuzzNames reads any text as each enumeration and set, and writes it back.
 func FuzzNames(f *testing.F) {
-	for _, s := range []string{"dry", "semi_moist", "Fat_Or_Oil", "complete", "derived", "rest", "dog, cat", "growth maintenance", "", " ", ","} {
+	for _, s := range []string{"dry", "semi_moist", "Fat_Or_Oil", "complete", "derived", "rest", "50 %", "45 g", "2 biscuit", "0.5 US cup", "1.52 USD", "dog, cat", "growth maintenance", "", " ", ","} {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, s string) {
@@ -115,6 +115,7 @@ func FuzzNames(f *testing.F) {
 		again(t, s, diet.ParseRole)
 		again(t, s, diet.ParseOrigin)
 		again(t, s, diet.ParseAmount)
+		again(t, s, diet.ParsePrice)
 		again(t, s, diet.ParseSpeciesSet)
 		again(t, s, diet.ParseStages)
 	})

@@ -14,6 +14,12 @@ var (
 
 func TestHotCallsDoNotAllocate(t *testing.T) {
 	menu := diet.Only(full)
+	several := diet.Menu{
+		{Food: tin(), Amount: diet.Count(1, "Cans")},
+		{Food: full, Amount: diet.Share(50)},
+		{Food: full, Amount: diet.Rest()},
+		{Food: full, Amount: diet.Fixed(5), Treat: true},
+	}
 	derived := food("Tarnwick House Cat Dry", 0, "cup", 424, 110, 8)
 	for _, tt := range []struct {
 		name string
@@ -21,7 +27,13 @@ func TestHotCallsDoNotAllocate(t *testing.T) {
 	}{
 		{"Density, stated", func() error { d, err := full.Density(); sinkEnergy = d.Energy; return err }},
 		{"Density, derived", func() error { d, err := derived.Density(); sinkEnergy = d.Energy; return err }},
+		{"Unit", func() error {
+			s, err := several[0].Food.Unit("Cans")
+			sinkEnergy = units.EnergyDensity(s.Energy)
+			return err
+		}},
 		{"Validate", menu.Validate},
+		{"Validate, several", several.Validate},
 	} {
 		if n := testing.AllocsPerRun(100, func() {
 			if err := tt.call(); err != nil {

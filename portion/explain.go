@@ -113,39 +113,27 @@ func (w *Weighed) kcal(e units.Energy) string {
 	return kcal(e)
 }
 
-// remainder writes what shares are of: "1237.1 kcal − 56.0 kcal".
+// remainder writes what shares are of: "1237.10 kcal − 56.00 kcal".
 func (w *Weighed) remainder() string {
-	text := w.kcal(w.Target())
+	terms := []string{w.kcal(w.Target())}
 	for i := range w.ration.n {
 		if w.ration.isFixed(i) {
-			text += " − " + w.kcal(w.ration.parts[i].energy)
+			terms = append(terms, w.kcal(w.ration.parts[i].energy))
 		}
 	}
-	return text
+	return strings.Join(terms, " − ")
 }
 
 // restText writes what the rest, the i-th food, is computed from: the day less
 // the other foods as they are weighed.
 func (w *Weighed) restText(i int) string {
-	text := w.kcal(w.Target())
+	terms := []string{w.kcal(w.Target())}
 	for j := range w.ration.n {
 		if j != i {
-			text += " − " + w.kcal(w.energy(j))
+			terms = append(terms, w.kcal(w.energy(j)))
 		}
 	}
-	return text
-}
-
-func writeCaution(b *strings.Builder, c advice.Caution) {
-	b.WriteString("caution   ")
-	b.WriteString(c.String())
-	b.WriteByte('\n')
-}
-
-// number writes x with at most two decimals, without trailing zeros.
-func number(x float64) string {
-	s := fmt.Sprintf("%.2f", x)
-	return strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	return strings.Join(terms, " − ")
 }
 
 // mealText writes the masses of the i-th food over the meals: "166 g + 166 g".

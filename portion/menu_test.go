@@ -154,11 +154,13 @@ func TestImpossibleMenusShowTheirSums(t *testing.T) {
 			`portion: menu "282 g of wet 282.0 kcal + 1 biscuit of House biscuit 28.0 kcal = 310.0 kcal": want less than the day's 250.0 kcal in treats, counts and fixed amounts, or there is nothing left for the other foods`,
 		},
 		{
-			"all of it", 170, diet.Menu{{Food: asFed("wet", 1000), Amount: diet.Fixed(170)}, {Food: catDry, Amount: diet.Share(100)}},
+			"all of it", 170,
+			diet.Menu{{Food: asFed("wet", 1000), Amount: diet.Fixed(170)}, {Food: catDry, Amount: diet.Share(100)}},
 			`portion: menu "170 g of wet 170.0 kcal": want less than the day's 170.0 kcal in treats, counts and fixed amounts, or there is nothing left for the other foods`,
 		},
 		{
-			"80 % and no rest", 250, diet.Menu{{Food: catWet, Amount: diet.Share(50)}, {Food: catDry, Amount: diet.Share(30)}},
+			"80 % and no rest", 250,
+			diet.Menu{{Food: catWet, Amount: diet.Share(50)}, {Food: catDry, Amount: diet.Share(30)}},
 			`diet: menu "50 % + 30 % = 80 % and no rest": want a rest, or shares of 100 %`,
 		},
 		{
