@@ -136,6 +136,18 @@ func (w *Weighed) restText(i int) string {
 	return strings.Join(terms, " − ")
 }
 
+func writeCaution(b *strings.Builder, c advice.Caution) {
+	b.WriteString("caution   ")
+	b.WriteString(c.String())
+	b.WriteByte('\n')
+}
+
+// number writes x with at most two decimals, without trailing zeros.
+func number(x float64) string {
+	s := fmt.Sprintf("%.2f", x)
+	return strings.TrimRight(strings.TrimRight(s, "0"), ".")
+}
+
 // mealText writes the masses of the i-th food over the meals: "166 g + 166 g".
 func (w *Weighed) mealText(i, meals int) string {
 	var b []byte
