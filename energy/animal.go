@@ -137,8 +137,16 @@ func (a *Animal) appendCautions(c []advice.Caution, e *Estimate) []advice.Cautio
 	add := func(l advice.Level, text string, s advice.Source) {
 		c = append(c, advice.Caution{Level: l, Text: text, Source: s})
 	}
-	_, losing := e.Stage.(WeightLoss)
-	_, nursling := e.Stage.(Nursling)
+	var losing, nursling bool
+	raising := a.Circumstances&(Growing|Pregnant|Lactating) != 0 || 0 < a.Age && a.Age < grown
+	switch e.Stage.(type) {
+	case WeightLoss:
+		losing = true
+	case Nursling:
+		nursling = true
+	case Growth, Gestation, Lactation:
+		raising = true
+	}
 	switch nine, ok := a.Condition.Nine(); {
 	case nursling, losing && nine > warnThin: // not scored, or planned for
 	case !ok:
@@ -150,7 +158,11 @@ func (a *Animal) appendCautions(c []advice.Caution, e *Estimate) []advice.Cautio
 	case nine == warnFat-1 && e.Basis != Ideal:
 		add(advice.Note, "above ideal ("+a.Condition.String()+"): the amount doesn't allow for it; watch the weight", ours)
 	case nine >= warnFat:
-		add(advice.Warn, "overweight ("+a.Condition.String()+"): score again and plan a weight loss on the ideal weight", ours)
+		text := "overweight (" + a.Condition.String() + "): score again"
+		if !raising {
+			text += " and plan a weight loss on the ideal weight"
+		}
+		add(advice.Warn, text, ours)
 	}
 	if nine, ok := a.Condition.Nine(); ok && nine < warnFat-1 && 0 < a.Ideal && a.Ideal < a.Weight {
 		add(advice.Warn, "the ideal weight, "+readable(a.Ideal)+", is below the current "+readable(a.Weight)+", but "+

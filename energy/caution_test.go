@@ -164,6 +164,15 @@ func TestNothingIsSaidOfWhatTheStageSeesTo(t *testing.T) {
 	fat := energy.Animal{Species: energy.Dog, Weight: 38.5 * kg, Condition: energy.BCS9(8)}
 	silent(t, energy.WeightLoss{Animal: fat}, "plan a weight loss")
 	cautioned(t, energy.Adult{Animal: fat, Status: energy.Neutered}, advice.Warn, "plan a weight loss")
+	puppy := energy.Growth{
+		Animal:      energy.Animal{Species: energy.Dog, Weight: 9 * kg, Age: 4 * energy.Month, Condition: energy.BCS9(8)},
+		AdultWeight: 24 * kg,
+	}
+	cautioned(t, puppy, advice.Warn, "overweight (8/9): score again")
+	silent(t, puppy, "weight loss on the ideal weight")
+	bitch := energy.Lactation{Animal: fat, Young: 4, Week: 2}
+	cautioned(t, bitch, advice.Warn, "overweight (8/9): score again")
+	silent(t, bitch, "weight loss on the ideal weight")
 	kitten := energy.Animal{Species: energy.Cat, Weight: 200 * units.Gram, Age: 10}
 	silent(t, energy.Nursling{Animal: kitten}, "not scored")
 }

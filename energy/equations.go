@@ -25,8 +25,8 @@ var equations = []Equation{
 	{Klein2019, "growth", Dog, false, "(1.063 - 0.565p) MJ × kg^0.75", "adult weight given", klein},
 	{FactorOnRER, "growth", Dog, false, "3.0 under 4 months, then 2.0 × RER", "age given; default where adult weight is not", sacn33},
 	{NRC2006, "growth", Cat, true, "100 × kg^0.67 × 6.7 × (e^(-0.189p) - 0.66)", "adult weight given", nrcKitten},
-	{FEDIAF, "growth", Cat, false, "2.25, 1.875, 1.5 × 87.5 × kg^0.67 to 50, 70, 100 % of adult weight, or to 4, 9, 12 months", "", fediafGrowth},
-	{FactorOnRER, "growth", Cat, false, "3.0, 2.5, 2.0 × RER to 50, 70, 100 % of adult weight; 2.5 where that is not given", "", sacn24},
+	{FEDIAF, "growth", Cat, false, "2.25, 1.875, 1.5 × 87.5 × kg^0.67 to 50, 70, 100 % of adult weight, or to 4, 9, 12 months", "adult weight given, or age to 1 year", fediafGrowth},
+	{FactorOnRER, "growth", Cat, false, "3.0, 2.5, 2.0 × RER to 50, 70, 100 % of adult weight; 2.5 where that is not given", "adult weight or age given", sacn24},
 	{PerKilogram, "growth", Cat, false, "250 down to 85 × kg by month of age", "age given, to 1 year; default where adult weight is not", sacn24},
 
 	{NRC2006, "gestation", Dog, true, "130 × kg^0.75, from week 5 + 26 × kg", "weeks 1 to 9", nrcMemory},
