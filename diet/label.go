@@ -23,7 +23,8 @@ type Label struct {
 	HalfStep units.EnergyDensity `json:"half_step,omitzero"`
 	Serving  Serving             `json:"serving,omitzero"`
 	// Others are further units that can be counted, each with a name; see
-	// [Food.Unit]. Energy and Serving alone decide the density of the food.
+	// [Food.Unit]. Energy and Serving alone decide the density of the food: a
+	// unit that contradicts it is a caution, and refused where it is counted.
 	Others Servings `json:"others,omitzero"`
 	// Packs are what the food is sold in.
 	Packs Packs `json:"packs,omitzero"`

@@ -344,6 +344,7 @@ func TestAdultFoodForGrowthOrLactationIsCautioned(t *testing.T) {
 		{energy.Lactation{Animal: queen, Young: 4, Week: 3}, its + "a lactating animal"},
 		{energy.Gestation{Animal: queen, Week: 6, WeightBeforeMating: 3600}, its + "a pregnant animal"},
 		{energy.Growth{Animal: kitten, AdultWeight: 4 * units.Kilogram}, its + "a growing animal"},
+		{energy.Nursling{Animal: energy.Animal{Species: energy.Cat, Weight: 400, Age: 3 * energy.Week}}, its + "a growing animal"},
 		{energy.Adult{Animal: queen, Status: energy.Neutered}, ""},
 	} {
 		for _, menu := range []diet.Menu{
