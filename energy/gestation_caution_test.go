@@ -74,7 +74,7 @@ func TestLossSinceMatingIsCautioned(t *testing.T) {
 	cautioned(t, s, advice.Refer, "18 kg is less than before mating, 20 kg: a veterinarian must see her")
 }
 
-// The scale's caution of an overweight animal asks for a weight loss.
+// An overweight animal is told to be scored again, and no more than that.
 func TestNoWeightLossInGestationAndLactation(t *testing.T) {
 	const text = "plan it for when the young are weaned"
 	for _, score := range []int{6, 7} {
