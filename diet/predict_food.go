@@ -28,7 +28,7 @@ func (f *Food) predictedFor() (energy.Species, error) {
 	case OtherSpecies:
 		return energy.Other, nil
 	}
-	if f.Predictor == ModifiedAtwater {
+	if f.Predictor <= ModifiedAtwater { // none is the default
 		return 0, nil
 	}
 	return 0, &units.FieldError{
