@@ -1,6 +1,7 @@
 package diet
 
 import (
+	"errors"
 	"slices"
 	"strings"
 
@@ -87,7 +88,32 @@ func (f *Food) labelCautions(c []advice.Caution) []advice.Caution {
 	for i := range f.Label.Others {
 		c = f.unitCautions(c, &f.Label.Others[i], d)
 	}
-	return f.plausibility(f.servingCautions(c, d), d)
+	return f.plausibility(f.servingCautions(f.predictionCautions(c, d), d), d)
+}
+
+// predictionCautions says what is to be said of a predicted energy, where there
+// is no other, and where the analysis doesn't fit the energy of the label.
+func (f *Food) predictionCautions(c []advice.Caution, d Density) []advice.Caution {
+	if d.Origin != Predicted && (f.Analysis.Protein == 0 || f.Analysis.Fat == 0) {
+		return c // no analysis to predict from
+	}
+	var said []advice.Caution
+	p, err := f.predicted()
+	var sum *AnalysisError
+	switch {
+	case errors.As(err, &sum):
+		said = []advice.Caution{{Level: advice.Warn, Text: strings.TrimPrefix(sum.Error(), "diet: "), Source: ours}}
+	case err != nil: // too little is given
+	case d.Origin == Predicted:
+		said = p.Cautions()
+	default:
+		said = p.Against(d)
+	}
+	for _, x := range said {
+		x.Text = "label of " + f.called() + ": " + x.Text
+		c = append(c, x)
+	}
+	return c
 }
 
 // gapCautions says how far the figures of the serving are from the density d of

@@ -26,10 +26,15 @@ func (p Pack) Cost(m units.Mass) (Price, bool) {
 	return Price{float64(m/p.Net) * p.Price.amount, p.Price.currency}, true
 }
 
+// isSound reports whether the pack is none, or holds something.
+func (p *Pack) isSound() bool {
+	return p.Net > 0 && p.Net <= maxFigure || p.Net == 0 && p.Price.IsZero()
+}
+
 // isSound reports whether check has nothing to say of the packs.
 func (p *Packs) isSound() bool {
 	for i := range p {
-		if p[i] != (Pack{}) && !(p[i].Net > 0 && p[i].Net <= maxFigure) {
+		if !p[i].isSound() {
 			return false
 		}
 	}
@@ -39,7 +44,7 @@ func (p *Packs) isSound() bool {
 // check adds what is wrong with the packs.
 func (p *Packs) check(errs *units.ErrorList) {
 	for i := range p {
-		if p[i] != (Pack{}) && !(p[i].Net > 0 && p[i].Net <= maxFigure) {
+		if !p[i].isSound() {
 			*errs = append(*errs, refuse("label.packs["+strconv.Itoa(i)+"].net", number(float64(p[i].Net))+" g", "above 0 g and at most 1e9"))
 		}
 	}

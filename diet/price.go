@@ -65,7 +65,7 @@ func (p Price) Amount() float64 { return p.amount }
 func (p Price) Currency() string { return p.currency }
 
 // IsZero reports whether p is not known.
-func (p Price) IsZero() bool { return p == Price{} }
+func (p Price) IsZero() bool { return p.amount == 0 && p.currency == "" }
 
 // Equal reports whether p and q are the same amount in the same currency.
 func (p Price) Equal(q Price) bool { return p == q }

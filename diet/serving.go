@@ -60,6 +60,11 @@ func (s *Serving) isEightOunces() bool {
 	return (m >= 226.5*units.Gram && m < 227.5*units.Gram || m >= 239.5*units.Gram && m < 240.5*units.Gram) && s.isCup()
 }
 
+// isZero reports whether nothing is given. It is what == says, in less time.
+func (s *Serving) isZero() bool {
+	return s.Energy == 0 && s.Mass == 0 && s.Name == "" && s.EnergyHalfStep == 0 && s.MassHalfStep == 0
+}
+
 // isSound reports whether check has nothing to say of s.
 func (s *Serving) isSound() bool {
 	return isFigure(s.Energy) && isFigure(s.Mass) && isHalfStep(s.EnergyHalfStep, s.Energy) && isHalfStep(s.MassHalfStep, s.Mass)

@@ -59,7 +59,7 @@ func (f *Food) with(s Serving, d Density) Food {
 // serving returns the unit of that name, or nil.
 func (l *Label) serving(name string) *Serving {
 	if name == "" || name == servingText {
-		if l.Serving == (Serving{}) {
+		if l.Serving.isZero() {
 			return nil
 		}
 		return &l.Serving
@@ -93,7 +93,7 @@ func sameUnit(a, b string) bool {
 // countable says what of f can be counted.
 func (f *Food) countable() string {
 	names := []string{""}
-	if s := &f.Label.Serving; *s != (Serving{}) {
+	if s := &f.Label.Serving; !s.isZero() {
 		names = append(names, s.unit())
 	}
 	for i := range f.Label.Others {
@@ -111,7 +111,7 @@ func (f *Food) countable() string {
 // serving called first.
 func (s *Servings) isSound(first string) bool {
 	for i := range s {
-		if o := &s[i]; *o != (Serving{}) && (s.nameFault(i, first) != "" || !o.isSound()) {
+		if o := &s[i]; !o.isZero() && (s.nameFault(i, first) != "" || !o.isSound()) {
 			return false
 		}
 	}
@@ -121,7 +121,7 @@ func (s *Servings) isSound(first string) bool {
 // check adds what is wrong with the others beside the serving called first.
 func (s *Servings) check(errs *units.ErrorList, first string) {
 	for i := range s {
-		if s[i] == (Serving{}) {
+		if s[i].isZero() {
 			continue
 		}
 		field := "label.others[" + strconv.Itoa(i) + "]"

@@ -72,8 +72,11 @@ func (w *Weighed) explain(b *strings.Builder, i, meals int) {
 	p, item := &w.ration.parts[i], &w.ration.menu[i]
 	perKilogram := number(p.density.Energy.KilocaloriesPerKilogram())
 	how := "as the label states"
-	if s := p.density.Serving; p.density.Origin == diet.Derived {
+	switch s := p.density.Serving; p.density.Origin {
+	case diet.Derived:
 		how = "from " + number(s.Energy.Kilocalories()) + " kcal ÷ " + number(s.Mass.Grams()) + " g × 1000"
+	case diet.Predicted:
+		how = "predicted by " + item.Food.Predictor.String() + " from the analysis"
 	}
 	fmt.Fprintf(b, "food      %s, %s kcal/kg as fed, %s\n", item.Food.Name, perKilogram, how)
 	if w.ration.isFixed(i) {

@@ -54,3 +54,27 @@ day       1234.58 kcal of 1236.00 kcal
 		t.Errorf("working (-want +got):\n%s", d)
 	}
 }
+
+// 3535 kcal/kg: 10 × (3.5 × 25 + 8.5 × 14 + 3.5 × 42), modified Atwater.
+func TestExplainSaysThatAnEnergyIsPredicted(t *testing.T) {
+	food := diet.Food{
+		Name: "a bag without calories", Form: diet.Dry, For: diet.Purpose{Species: diet.Dogs}, Predictor: diet.ModifiedAtwater,
+		Analysis: diet.Analysis{Kind: diet.Typical, Protein: 25, Fat: 14, Fibre: 3, Moisture: 9, Ash: 7},
+	}
+	w, err := fed(given(1000), diet.Only(food))
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, err := w.Explain(2)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, want := range []string{
+		"food      a bag without calories, 3535 kcal/kg as fed, predicted by modified_atwater from the analysis\n",
+		"caution   note: label of a bag without calories: the energy is predicted (modified_atwater), not stated",
+	} {
+		if !strings.Contains(got, want) {
+			t.Errorf("%q is not in\n%s", want, got)
+		}
+	}
+}
