@@ -27,7 +27,8 @@ func TestPrintedAnalyses(t *testing.T) {
 		"Guaranteed analysis: protein 26 %, fat 14.5 %, fibre 4 %, moisture 10 %":                                                  ga,
 		"Protein: 25 %; crude oils and fats: 14 %; crude fibres: 3 %; inorganic matter: 7 %":                                       {Protein: 25, Fat: 14, Fibre: 3, Ash: 7},
 		"Typical analysis: protein 21 %, fat 6 %, fibre 0 %, incinerated residue 1.1 %, moisture 71.5 percent":                     {Kind: diet.Typical, Protein: 21, Fat: 6, Ash: 1.1, Moisture: 71.5, None: diet.CrudeFibre},
-		"oils and fats .5 %": {Fat: 0.5},
+		"oils and fats .5 %":            {Fat: 0.5},
+		" protein 25 %, , fat 14 % ;\n": {Protein: 25, Fat: 14},
 	} {
 		if got, err := diet.ParseAnalysis(s); got != want || err != nil {
 			t.Errorf("%s: %+v, %v; want %+v", s, got, err, want)
