@@ -74,11 +74,7 @@ func (s Adult) Estimate() (Estimate, error) {
 		Stage: s, Animal: a, Weight: w, Basis: basis, Method: method,
 		Daily: units.Energy(c.value) * base, Reweigh: adultReweigh,
 	}
-	if c.low > 0 {
-		e.Low, e.High = units.Energy(c.low)*base, units.Energy(c.high)*base
-	} else {
-		e.Low, e.High = spread(a.Species, e.Daily)
-	}
+	e.Low, e.High = c.spread(a.Species, base, e.Daily)
 	if a.Species == Dog {
 		e.Reweigh = adultReweighDog
 	}
@@ -93,7 +89,7 @@ func (s Adult) check(method Method) units.ErrorList {
 		faults = append(faults, refuse("species", "", "dog, cat or ferret", "not given"))
 	case a.Species == Other:
 		faults = append(faults, refuse("species", a.Species.String(), "dog, cat or ferret",
-			"no equation here is made for it: Prescribed takes a veterinarian's figure"))
+			noEquation))
 	case a.Species < Other:
 		if err := a.checkWeight(adults[:], "an adult "); err != nil {
 			faults = append(faults, err)
@@ -233,12 +229,7 @@ func (s Adult) explain(e Estimate, w *working) {
 		w.line("", step+" = "+kcal1(e.Daily))
 		w.source(c.source)
 	}
-	switch {
-	case c.low > 0:
-		w.line("spread", "the published range, "+short(c.low)+" to "+short(c.high))
-	default:
-		explainSpread(w, e.Animal.Species)
-	}
+	c.explainSpread(w, e.Animal.Species)
 }
 
 func (s Adult) appendCautions(c []advice.Caution, e Estimate) []advice.Caution {

@@ -2,15 +2,6 @@ package energy
 
 import "example.org/bowlgram/energy/advice"
 
-// coefficient is one row of a published table. Where the source prints a range,
-// low and high are its ends and value is what this library uses; else they are
-// zero.
-type coefficient struct {
-	value, low, high float64
-	label            string
-	source           advice.Source
-}
-
 var (
 	sacn33     = advice.Source{Work: sacn, Where: "Table 33-7, p. 683", Seen: advice.Primary}
 	melbFactor = advice.Source{Work: melbourne, Seen: advice.Primary}

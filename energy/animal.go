@@ -164,7 +164,7 @@ func (a *Animal) appendCautions(c []advice.Caution, e *Estimate) []advice.Cautio
 		}
 		add(advice.Warn, text, ours)
 	}
-	if nine, ok := a.Condition.Nine(); ok && nine < warnFat-1 && 0 < a.Ideal && a.Ideal < a.Weight {
+	if nine, ok := a.Condition.Nine(); ok && nine < warnFat-1 && 0 < a.Ideal && a.Ideal < a.Weight && !raising {
 		add(advice.Warn, "the ideal weight, "+readable(a.Ideal)+", is below the current "+readable(a.Weight)+", but "+
 			a.Condition.String()+" is not overweight: check both", ours)
 	}

@@ -75,7 +75,7 @@ func (a Animal) checkWeight(table []bounds, stage string) error {
 			hint = append(hint, "kilograms? "+strconv.FormatFloat(a.Weight.Grams(), 'f', -1, 64)+" kg is in range")
 		}
 		if stage != "" && anyStage[a.Species].contains(a.Weight) {
-			hint = append(hint, "a "+young[a.Species]+"? growth has equations of its own: Growth, not Adult")
+			hint = append(hint, "a "+young[a.Species]+"? growth has equations of its own: Growth")
 		}
 	}
 	return refuse("weight", a.Weight.String(), accepted, join(hint...))

@@ -24,7 +24,7 @@ func (a Animal) damMethod(m Method) Method {
 // checkDam returns the faults of an animal that carries or nurses young.
 func (a Animal) checkDam(stage string, takes Circumstances, method Method) units.ErrorList {
 	faults := a.check(true)
-	if err := a.checkSpecies("no equation here is made for it: Prescribed takes a veterinarian's figure", Dog, Cat, Ferret); err != nil {
+	if err := a.checkSpecies(noEquation, Dog, Cat, Ferret); err != nil {
 		faults = append(faults, err)
 	} else if a.Species <= Other {
 		if err := a.checkWeight(adults[:], "an adult "); err != nil {
@@ -86,15 +86,6 @@ func damPower(s Species) string {
 		return "^" + round(exponentCat, 2)
 	}
 	return "^0.75"
-}
-
-// explainDamSpread names where Low and High come from.
-func explainDamSpread(w *working, s Species, c *coefficient) {
-	if c.low > 0 {
-		w.line("spread", "the published range, "+short(c.low)+" to "+short(c.high))
-		return
-	}
-	explainSpread(w, s)
 }
 
 // otherDamMethod returns the method that stands beside m, and zero for a

@@ -35,6 +35,9 @@ func (e *VeterinarianError) Is(target error) bool { return target == ErrVeterina
 // needDaily is what lifts most refusals.
 const needDaily = "a veterinarian's kcal a day, with the name: Prescribed{Daily, By}"
 
+// noEquation is the hint for an animal of another species.
+const noEquation = "no equation here is made for it: Prescribed takes a veterinarian's figure"
+
 // refuse returns one refused field.
 func refuse(field, value, accepted, hint string) error {
 	return &units.FieldError{Package: "energy", Field: field, Value: value, Accepted: accepted, Hint: hint}

@@ -74,3 +74,11 @@ func explainRER(w *working, weight units.Mass) {
 		", square root twice, × 70")
 	w.source(sourceRER)
 }
+
+// explainFactor writes a factor and its product.
+func explainFactor(w *working, c *coefficient, on units.Energy) {
+	value := short(c.value)
+	w.line("factor", value+" ("+c.label+")")
+	w.source(c.source)
+	w.line("", value+" × "+kcal1(on)+" = "+kcal1(units.Energy(c.value)*on))
+}

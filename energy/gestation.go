@@ -77,11 +77,7 @@ func (s Gestation) Estimate() (Estimate, error) {
 	if s.addsPerKilogram(method) {
 		e.Daily = units.Energy(float64(e.Daily) + float64(bitchNRCLate*w.Kilograms()))
 	}
-	if c.low > 0 {
-		e.Low, e.High = units.Energy(c.low)*base, units.Energy(c.high)*base
-	} else {
-		e.Low, e.High = spread(a.Species, e.Daily)
-	}
+	e.Low, e.High = c.spread(a.Species, base, e.Daily)
 	return e, nil
 }
 
@@ -180,7 +176,7 @@ func (s Gestation) explain(e Estimate, w *working) {
 	} else {
 		explainDam(w, e, &c)
 	}
-	explainDamSpread(w, species, &c)
+	c.explainSpread(w, species)
 	if other := otherDamMethod(e.Method); other != 0 {
 		s.Method = other
 		besideDam(w, s, s.coefficient(other))

@@ -221,9 +221,8 @@ func (s Growth) energy(m Method) (daily, low, high units.Energy) {
 		c := s.row(m)
 		base, _ := s.base(m)
 		daily = units.Energy(c.value) * base
-		if c.low > 0 {
-			return daily, units.Energy(c.low) * base, units.Energy(c.high) * base
-		}
+		low, high = c.spread(s.Animal.Species, base, daily)
+		return daily, low, high
 	}
 	low, high = spread(s.Animal.Species, daily)
 	return daily, low, high

@@ -79,11 +79,7 @@ func (s Growth) explainRow(e Estimate, w *working) {
 		w.line("", step+" = "+kcal1(e.Daily))
 		w.source(c.source)
 	}
-	if c.low > 0 {
-		w.line("spread", "the published range, "+short(c.low)+" to "+short(c.high))
-	} else {
-		explainSpread(w, e.Animal.Species)
-	}
+	c.explainSpread(w, e.Animal.Species)
 }
 
 // explainOthers writes what other sources give for the same animal.

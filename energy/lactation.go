@@ -68,11 +68,7 @@ func (s Lactation) Estimate() (Estimate, error) {
 	if method == NRC2006 {
 		e.Daily = units.Energy(float64(e.Daily) + float64(s.milk()))
 	}
-	if c.low > 0 {
-		e.Low, e.High = units.Energy(c.low)*base, units.Energy(c.high)*base
-	} else {
-		e.Low, e.High = spread(a.Species, e.Daily)
-	}
+	e.Low, e.High = c.spread(a.Species, base, e.Daily)
 	return e, nil
 }
 
@@ -140,7 +136,7 @@ func (s Lactation) explain(e Estimate, w *working) {
 	} else {
 		explainDam(w, e, &c)
 	}
-	explainDamSpread(w, species, &c)
+	c.explainSpread(w, species)
 	if other := otherDamMethod(e.Method); other != 0 {
 		x := s
 		x.Method = other

@@ -31,7 +31,7 @@ var refusedWeights = []struct {
 	{"44 lb as kg", 44 * kg, `energy: weight "44 kg": want ` + wantCat + ` (pounds? 44 lb is 19.96 kg)`},
 	{"grams as kg", 4300 * kg, `energy: weight "4300 kg": want ` + wantCat + ` (grams? 4300 g is 4.3 kg)`},
 	{"kg as grams", 4.3 * units.Gram, `energy: weight "4.3 g": want ` + wantCat + ` (kilograms? 4.3 kg is in range)`},
-	{"kitten", 0.9 * kg, `energy: weight "900 g": want ` + wantCat + ` (a kitten? growth has equations of its own: Growth, not Adult)`},
+	{"kitten", 0.9 * kg, `energy: weight "900 g": want ` + wantCat + ` (a kitten? growth has equations of its own: Growth)`},
 	{"none", 0, `energy: weight "": want ` + wantCat + ` (not given)`},
 	{"negative", -4 * kg, `energy: weight "-4 kg": want ` + wantCat},
 	{"NaN", units.Mass(math.NaN()), `energy: weight "NaN g": want ` + wantCat},

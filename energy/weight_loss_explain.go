@@ -56,14 +56,6 @@ func (s WeightLoss) explain(e Estimate, w *working) {
 	g.explain(w, &s.Animal)
 }
 
-// explainFactor writes a factor and its product.
-func explainFactor(w *working, c *coefficient, on units.Energy) {
-	value := short(c.value)
-	w.line("factor", value+" ("+c.label+")")
-	w.source(c.source)
-	w.line("", value+" × "+kcal1(on)+" = "+kcal1(units.Energy(c.value)*on))
-}
-
 // at returns the mean intake at an ideal weight.
 func (o *observedLoss) at(ideal units.Mass) units.Energy {
 	if o.power == 0.75 {

@@ -78,10 +78,7 @@ func (s Work) Estimate() (Estimate, error) {
 	if method == FactorOnRER {
 		c := &exerciseFactors[s.Exercise]
 		e.Daily = units.Energy(c.value) * rer(w)
-		e.Low, e.High = spread(a.Species, e.Daily)
-		if c.low > 0 {
-			e.Low, e.High = units.Energy(c.low)*rer(w), units.Energy(c.high)*rer(w)
-		}
+		e.Low, e.High = c.spread(a.Species, rer(w), e.Daily)
 		return e, nil
 	}
 	rest := s.rest()
@@ -211,11 +208,7 @@ func (s Work) explain(e Estimate, w *working) {
 		w.line("factor", short(c.value)+" ("+c.label+"), for the whole day")
 		w.source(c.source)
 		w.line("", short(c.value)+" × "+kcal1(rer(e.Weight))+" = "+kcal1(e.Daily))
-		if c.low > 0 {
-			w.line("spread", "the published range, "+short(c.low)+" to "+short(c.high))
-		} else {
-			explainSpread(w, e.Animal.Species)
-		}
+		c.explainSpread(w, e.Animal.Species)
 		return
 	}
 	rest := s.rest()
