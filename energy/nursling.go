@@ -116,7 +116,7 @@ func (s Nursling) checkWeight() error {
 	table := nurslingBounds(week)
 	err := a.checkWeight(table[:], stage)
 	var fault *units.FieldError
-	if !errors.As(err, &fault) || !(a.Weight > 0) {
+	if !errors.As(err, &fault) {
 		return err
 	}
 	b := table[a.Species]

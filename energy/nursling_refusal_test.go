@@ -44,6 +44,35 @@ func TestNurslingWeightIsRefusedWithTheSlip(t *testing.T) {
 	}
 }
 
+// The heaviest weight is that of week 4 where the age doesn't name a week.
+func TestNurslingWeightIsHeldAgainstItsWeek(t *testing.T) {
+	for age, want := range map[energy.Age]string{
+		1:  `energy: weight "4.2 g": want 40 g to 350 g for a week-1 nursling cat (ounces? 4.2 oz is 119.1 g)`,
+		28: `energy: weight "4.2 g": want 40 g to 900 g for a week-4 nursling cat (ounces? 4.2 oz is 119.1 g)`,
+	} {
+		refused(t, nursling(energy.Cat, 4.2*units.Gram, age), "weight", want)
+	}
+	for _, age := range []energy.Age{0, 29} {
+		_, err := nursling(energy.Cat, 4.2*units.Gram, age).Estimate()
+		const want = `energy: weight "4.2 g": want 40 g to 900 g for a nursling cat (ounces? 4.2 oz is 119.1 g)`
+		var faults units.ErrorList
+		if !errors.As(err, &faults) || len(faults) != 2 || faults[0].Error() != want {
+			t.Errorf("day %d: %v\nwant %s and the age", age, err, want)
+		}
+	}
+}
+
+func TestDayBeforeIsNotHeldAgainstAWeightThatIsNone(t *testing.T) {
+	for _, w := range []units.Mass{0, -1, units.Mass(math.NaN()), units.Mass(math.Inf(1))} {
+		s := nursling(energy.Cat, w, 10)
+		s.DayBefore = 205
+		var fault *units.FieldError
+		if _, err := s.Estimate(); !errors.As(err, &fault) || error(fault) != err || fault.Field != "weight" {
+			t.Errorf("%v: %v, want only the weight refused", float64(w), err)
+		}
+	}
+}
+
 // All are ours.
 func TestNurslingWeightBoundsAreClosedAndExact(t *testing.T) {
 	for _, tt := range []struct {
@@ -91,6 +120,7 @@ func TestNurslingFieldIsRefused(t *testing.T) {
 		{"species", func(s *energy.Nursling) { s.Animal.Species = 5 }, `energy: species "5": want dog, cat, ferret or other`},
 		{"age", func(s *energy.Nursling) { s.Animal.Age = 0 }, `energy: age "": ` + days + ` (not given)`},
 		{"age", func(s *energy.Nursling) { s.Animal.Age = 29 }, `energy: age "29 d": ` + days + ` (from 4 wk on: Growth)`},
+		{"age", func(s *energy.Nursling) { s.Animal.Age = 40 * energy.Year }, `energy: age "40 y": ` + days + ` (from 4 wk on: Growth)`},
 		{"age", func(s *energy.Nursling) { s.Animal.Age = -1 }, `energy: age "-1 d": want 0 (not given) to 40 y`},
 		{"age", func(s *energy.Nursling) { s.Animal.Age = 40*energy.Year + 1 }, `energy: age "14601 d": want 0 (not given) to 40 y`},
 		{
