@@ -24,6 +24,7 @@ var evaluators = []evaluator{
 	refeeding, unfedCat, allometric,
 	resting, linearLimit, adult, adultFactor, adultCoefficient, ferretPerKilogram,
 	serving, amount, cups,
+	sample, coverage, quantileOf, limits, target, grubbsPoint, ofSD, variance,
 }
 
 // Evaluate returns the library's figure for r, unrounded, in r's unit.
