@@ -1,0 +1,39 @@
+// Package trend turns a log of weights, and of what was eaten, into the next
+// decision for a person to accept: an equation is only a start, and the
+// animal's response decides.
+//
+//	Weights      the log of the scale: its trend, with an interval
+//	Plan         a weight loss that runs: what to do next, as a proposal
+//	Intake       what was offered and what was left, day by day
+//	Requirement  this animal's own need, from what it ate and what it weighed
+//	Watch        what in the logs calls for a veterinarian, or for a look
+//	Litter       nurslings: gain, alarm, the milk of the day
+//
+// # Dates
+//
+// A Date is a calendar day. The package never reads the clock: where it matters
+// which day it is, the caller says so, and a log that goes beyond that day is an
+// error. So are days that stand twice or in the wrong order.
+//
+// # How sure a trend is
+//
+// A trend is a straight line by least squares. Its interval holds the true trend
+// 19 times in 20. How much a weighing is off is judged from two things together:
+// what the scale can show and what a body's weight does from hour to hour (0.3 %
+// of it: ours), which counts as much as 8 weighings would, and how far the
+// weighings really are from the line. So even two weighings have an interval,
+// and a log that falls on a line by chance is not taken for certain.
+//
+// # Proposals
+//
+// Every proposal is a value with its reasons and its cautions. None is ever
+// below the gates of energy.WeightLoss, none answers a loss that is too fast
+// with a cut, and none cuts before it was asked what else the animal gets and
+// how its food is measured.
+//
+// # Errors
+//
+// Bad input is a *units.FieldError, all faults of one log together as a
+// units.ErrorList; a refusal for safety is package energy's
+// *energy.VeterinarianError. The result is then zero.
+package trend

@@ -1,0 +1,168 @@
+package trend
+
+import (
+	"math"
+	"strconv"
+
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/units"
+)
+
+// Served is one food of one meal: what was offered and what was left, both on
+// the scale and without the bowl. It is comparable with ==.
+type Served struct {
+	Date    Date                `json:"date"`
+	Meal    int                 `json:"meal"` // from 1; treats and table food may have a number of their own
+	Food    string              `json:"food"`
+	Offered units.Mass          `json:"offered"`
+	Left    units.Mass          `json:"left"`
+	Density units.EnergyDensity `json:"density"` // as fed, as diet.Food.Density gives it
+}
+
+// UnmarshalJSON reads a food served. A member of unknown name, or one that
+// stands twice, is an error. A JSON null leaves s as it was.
+func (s *Served) UnmarshalJSON(data []byte) error {
+	type plain Served
+	return record(data, func(p plain) { *s = Served(p) })
+}
+
+// Eaten returns what was not left.
+func (s Served) Eaten() units.Mass { return s.Offered - s.Left }
+
+// Energy returns the energy in what was eaten.
+func (s Served) Energy() units.Energy { return s.Density.Energy(s.Eaten()) }
+
+// Intake is a log of what one animal was served, the oldest day first and any
+// number of lines a day. In JSON it is an array. A day that isn't in it was not
+// written down: it is not taken for a day of fasting, which is a day with lines
+// of which all was left.
+type Intake []Served
+
+// Limits of one line: ours.
+const (
+	maxMeal    = 99
+	maxServed  = 20 * units.Kilogram
+	maxDensity = 9400 * units.KilocaloriePerKilogram // pure fat, SACN's gross energy
+)
+
+// Check returns every fault of the log at once: a day that is missing, in the
+// future of today or out of order, one food twice in a meal, more left than was
+// offered, an energy density that no food has.
+func (l Intake) Check(today Date) error { return l.check(today).Err() }
+
+func (l Intake) check(today Date) units.ErrorList {
+	if err := checkToday(today); err != nil {
+		return units.ErrorList{err}
+	}
+	if most := maxMeal * maxLog; len(l) > most {
+		return units.ErrorList{refuse("intake", strconv.Itoa(len(l))+" lines", "at most "+strconv.Itoa(most), "")}
+	}
+	type key struct {
+		date Date
+		meal int
+		food string
+	}
+	seen := make(map[key]bool, len(l))
+	var faults units.ErrorList
+	var before Date
+	for i, s := range l {
+		field := "intake " + strconv.Itoa(i+1)
+		if err := checkDate(field+" date", s.Date, before, today, true); err != nil {
+			faults = append(faults, err)
+		}
+		before = max(before, s.Date)
+		if s.Meal < 1 || s.Meal > maxMeal {
+			faults = append(faults, refuse(field+" meal", strconv.Itoa(s.Meal), "1 to "+strconv.Itoa(maxMeal), ""))
+		}
+		if s.Food == "" {
+			faults = append(faults, refuse(field+" food", "", "the food's name", "not given"))
+		}
+		if k := (key{s.Date, s.Meal, s.Food}); seen[k] {
+			faults = append(faults, refuse(field+" food", s.Food, "each food once a meal", "stands twice in meal "+strconv.Itoa(s.Meal)))
+		} else {
+			seen[k] = true
+		}
+		faults = append(faults, s.checkAmounts(field)...)
+	}
+	return faults
+}
+
+func (s Served) checkAmounts(field string) units.ErrorList {
+	var faults units.ErrorList
+	if !isPositive(s.Offered) || s.Offered > maxServed {
+		faults = append(faults, refuse(field+" offered", s.Offered.String(), "above 0 g, up to "+maxServed.String(), ""))
+	} else if !(0 <= s.Left && s.Left <= s.Offered) || math.Signbit(float64(s.Left)) {
+		faults = append(faults, refuse(field+" left", s.Left.String(), "0 g to the "+readable(s.Offered)+" offered",
+			"weighed with the bowl, or the two exchanged?"))
+	}
+	if !isPositive(s.Density) || s.Density > maxDensity {
+		faults = append(faults, refuse(field+" density", s.Density.String(), "above 0 kcal/kg, up to "+maxDensity.String()+", as fed", ""))
+	}
+	return faults
+}
+
+// Eaten is the sum of one day. It is comparable with ==.
+type Eaten struct {
+	Date    Date
+	Offered units.Mass
+	Mass    units.Mass    // eaten
+	Energy  units.Energy  // in that
+	OfGoal  units.Percent // of the day's goal
+}
+
+// Days sums the log by day, with the part of the day's goal that each day's
+// energy is. The errors are those of Check, and a goal that is none.
+func (l Intake) Days(goal units.Energy, today Date) ([]Eaten, error) {
+	faults := l.check(today)
+	if !isPositive(goal) {
+		faults = append(faults, refuse("goal", goal.String(), "above 0 kcal a day", ""))
+	}
+	if err := faults.Err(); err != nil {
+		return nil, err
+	}
+	sums := l.days()
+	for i := range sums {
+		sums[i].OfGoal = units.Percent(100 * (sums[i].Energy / goal))
+	}
+	return sums, nil
+}
+
+// days sums a checked log by day.
+func (l Intake) days() []Eaten {
+	var sums []Eaten
+	for _, s := range l {
+		if n := len(sums); n == 0 || sums[n-1].Date != s.Date {
+			sums = append(sums, Eaten{Date: s.Date})
+		}
+		day := &sums[len(sums)-1]
+		day.Offered += s.Offered
+		day.Mass += s.Eaten()
+		day.Energy += s.Energy()
+	}
+	return sums
+}
+
+// UnderThird returns the days on which an animal ate a third of its resting
+// energy requirement or less, at the weight given; see Watch for what three of
+// them in a row call for. The errors are those of Check and of energy.Resting.
+func (l Intake) UnderThird(a energy.Animal, today Date) ([]Eaten, error) {
+	rer, err := energy.Resting{Animal: a}.Estimate()
+	if err != nil {
+		return nil, err
+	}
+	sums, err := l.Days(rer.Daily, today)
+	if err != nil {
+		return nil, err
+	}
+	return underThird(sums, rer.Daily), nil
+}
+
+func underThird(sums []Eaten, rer units.Energy) []Eaten {
+	var under []Eaten
+	for _, day := range sums {
+		if 3*day.Energy <= rer {
+			under = append(under, day)
+		}
+	}
+	return under
+}

@@ -1,0 +1,229 @@
+package trend
+
+import (
+	"math"
+	"strconv"
+
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/units"
+)
+
+// Litter is a box of orphans that are fed by hand: one milk for all of them,
+// each with a log of its own.
+type Litter struct {
+	Species energy.Species        `json:"species"` // dog or cat
+	Born    Date                  `json:"born"`    // day 1 of their age
+	Milk    units.EnergyPerVolume `json:"milk"`    // as made up
+	Feeds   int                   `json:"feeds"`   // a day at least, 1 to 24
+	Method  energy.Method         `json:"method,omitzero"`
+
+	Nurslings []Nursling `json:"nurslings"`
+}
+
+// Nursling is one of a litter.
+type Nursling struct {
+	Name    string  `json:"name"`
+	Weights Weights `json:"weights"`
+}
+
+// UnmarshalJSON reads a litter. A member of unknown name, or one that stands
+// twice, is an error. A JSON null leaves l as it was.
+func (l *Litter) UnmarshalJSON(data []byte) error {
+	type plain Litter
+	return record(data, func(p plain) { *l = Litter(p) })
+}
+
+// Gained is what a nursling put on up to one weighing. It is comparable.
+type Gained struct {
+	Date   Date
+	Age    energy.Age // on that day
+	Weight units.Mass
+	Gain   units.Mass // a day since the weighing before
+	Days   int        // since that
+	// Expected is what it should gain a day, and the alarm.
+	Expected energy.Gain
+	// Flag is set where the gain calls for a veterinarian, or for a look.
+	Flag Flag
+}
+
+// Report is the page of one nursling for the day to come. It is made from its
+// newest weighing. Nothing is rounded: a syringe's marks are package portion's
+// business.
+type Report struct {
+	Name  string
+	Gains []Gained   // weighing by weighing, from the second on
+	Mean  units.Mass // a day, from the first weighing to the last
+	Need  energy.Estimate
+	Milk  units.Volume // in the day to come
+	Feeds int          // in as many feeds
+	Feed  units.Volume // of so much each
+	// Stomach is what a feed may be at most, 4 mL for each 100 g.
+	Stomach units.Volume
+}
+
+// Alarm reports whether the newest weighing is flagged for a veterinarian.
+func (r Report) Alarm() bool {
+	n := len(r.Gains)
+	return n > 0 && r.Gains[n-1].Flag.Level == advice.Refer
+}
+
+// millilitresPerGram is the comfortable feed, 4 mL/100 g: Lawler 2008, as
+// package energy has it.
+const millilitresPerGram = 0.04
+
+const maxFeeds = 24
+
+// Reports returns a page for each nursling, in the order given. Each is fed by
+// its own newest weight, and a day's milk is split into Feeds, or into as many
+// more as keep a feed within the stomach. All faults of all nurslings come back
+// at once, those of energy.Nursling among them.
+func (l Litter) Reports(today Date) ([]Report, error) {
+	faults := l.check(today)
+	reports := make([]Report, len(l.Nurslings))
+	for i, n := range l.Nurslings {
+		r, err := l.report(n, today)
+		if err != nil {
+			faults = append(faults, named(err, "nursling "+strconv.Itoa(i+1)+" "+n.Name)...)
+		}
+		reports[i] = r
+	}
+	if err := faults.Err(); err != nil {
+		return nil, err
+	}
+	return reports, nil
+}
+
+func (l Litter) check(today Date) units.ErrorList {
+	if err := checkToday(today); err != nil {
+		return units.ErrorList{err}
+	}
+	var faults units.ErrorList
+	if err := checkDate("born", l.Born, 0, today, false); err != nil {
+		faults = append(faults, err)
+	}
+	// The widest that a made-up milk can be: ours; half cream is 1.3 kcal/mL.
+	if most := 3 * units.KilocaloriePerMillilitre; !isPositive(l.Milk) || l.Milk > most {
+		faults = append(faults, refuse("milk", l.Milk.String(), "above 0 kcal/mL, up to "+most.String()+", as made up", "of the powder?"))
+	}
+	if l.Feeds < 1 || l.Feeds > maxFeeds {
+		faults = append(faults, refuse("feeds", strconv.Itoa(l.Feeds), "1 to 24 a day", ""))
+	}
+	if len(l.Nurslings) == 0 {
+		faults = append(faults, refuse("nurslings", "0", "one or more", ""))
+	}
+	names := make(map[string]bool)
+	for i, n := range l.Nurslings {
+		switch field := "nursling " + strconv.Itoa(i+1) + " name"; {
+		case n.Name == "":
+			faults = append(faults, refuse(field, "", "a name", "not given"))
+		case names[n.Name]:
+			faults = append(faults, refuse(field, n.Name, "each name once", "stands twice"))
+		}
+		names[n.Name] = true
+	}
+	return faults
+}
+
+// report makes the page of one nursling.
+func (l Litter) report(n Nursling, today Date) (Report, error) {
+	if err := n.Weights.check(today).Err(); err != nil || !l.Born.isValid() {
+		return Report{}, err
+	}
+	if len(n.Weights) == 0 {
+		return Report{}, refuse("weights", "0 weighings", "one or more", "")
+	}
+	first, last := n.Weights[0], n.Weights[len(n.Weights)-1]
+	if first.Date < l.Born {
+		return Report{}, refuse("weighing 1 date", first.Date.String(), "the day of birth, "+l.Born.String()+", or later", "")
+	}
+	a := energy.Animal{Species: l.Species, Age: energy.Age(today - l.Born + 1)}
+	r := Report{Name: n.Name}
+	var err error
+	if r.Gains, err = gains(l.Species, a.Age, n.Weights, today); err != nil {
+		return Report{}, err
+	}
+	s := energy.Nursling{Animal: a, Method: l.Method}
+	s.Animal.Weight, s.Animal.Age = last.Weight, a.Age-energy.Age(today-last.Date)
+	if k := len(n.Weights); k > 1 && n.Weights[k-2].Date == last.Date-1 {
+		s.DayBefore = n.Weights[k-2].Weight
+	}
+	if r.Need, err = s.Estimate(); err != nil {
+		return Report{}, err
+	}
+	if span := last.Date - first.Date; span > 0 {
+		r.Mean = (last.Weight - first.Weight) / units.Mass(span)
+	}
+	if !isPositive(l.Milk) {
+		return r, nil // among the faults of the litter
+	}
+	r.Milk = l.Milk.Volume(r.Need.Daily)
+	r.Stomach = units.Volume(millilitresPerGram * last.Weight.Grams())
+	needed := math.Ceil(float64(r.Milk / r.Stomach))
+	if needed > maxFeeds {
+		return Report{}, refuse("milk", l.Milk.String(), "rich enough for 24 feeds a day that the stomach holds", "too thin")
+	}
+	r.Feeds = max(l.Feeds, int(needed))
+	r.Feed = r.Milk / units.Volume(r.Feeds)
+	return r, nil
+}
+
+// gains returns the gain up to each weighing from the second on, of one that is
+// of that age today.
+func gains(species energy.Species, age energy.Age, log Weights, today Date) ([]Gained, error) {
+	var all []Gained
+	for i := 1; i < len(log); i++ {
+		before, now := log[i-1], log[i]
+		g := Gained{Date: now.Date, Weight: now.Weight, Days: int(now.Date - before.Date)}
+		g.Age = age - energy.Age(today-now.Date)
+		g.Gain = (now.Weight - before.Weight) / units.Mass(g.Days)
+		// DailyGain looks at one day: over a longer gap at the mean of it.
+		a := energy.Animal{Species: species, Age: g.Age, Weight: before.Weight + g.Gain}
+		s := energy.Nursling{Animal: a, DayBefore: before.Weight}
+		var err error
+		if g.Expected, err = s.DailyGain(); err != nil {
+			return nil, err
+		}
+		g.Flag = g.flag(before.Weight)
+		all = append(all, g)
+	}
+	return all, nil
+}
+
+// flag returns the flag of a gain.
+func (g Gained) flag(from units.Mass) Flag {
+	text := "gained only " + readable(g.Gain) + " a day"
+	switch {
+	case g.Gain == 0:
+		text = "gained nothing"
+	case g.Gain < 0:
+		text = "lost " + readable(-g.Gain) + " a day"
+	}
+	text += " (" + readable(from) + " to " + readable(g.Weight) + " in " + days(g.Days) + ")"
+	f := Flag{Kind: NurslingGain, Date: g.Date}
+	switch firstDay := g.Age <= 2*energy.Day; {
+	case g.Gain < g.Expected.Alarm && firstDay:
+		f.Caution = advice.Caution{Level: advice.Refer, Text: text + ": more than the slight loss of the first 24 hours, call the veterinarian today", Source: sourceFirstDay}
+	case g.Gain < g.Expected.Alarm:
+		f.Caution = advice.Caution{Level: advice.Refer, Text: text + ": it must gain " + readable(g.Expected.Alarm) + " or more; see that it is warm, and call the veterinarian today", Source: sourceGain}
+	case g.Gain <= 0 && firstDay:
+		f.Caution = advice.Caution{Level: advice.Note, Text: text + ": a slight loss is usual in the first 24 hours, watch; it must gain from now on", Source: sourceFirstDay}
+	default:
+		return Flag{}
+	}
+	return f
+}
+
+// named puts the name of the nursling before the field of each fault.
+func named(err error, name string) units.ErrorList {
+	var list units.ErrorList
+	for _, fault := range flatten(units.ErrorList{err}) {
+		if f, ok := fault.(*units.FieldError); ok {
+			g := *f
+			g.Field = name + " " + f.Field
+			fault = &g
+		}
+		list = append(list, fault)
+	}
+	return list
+}

@@ -1,0 +1,159 @@
+package trend
+
+import (
+	"strings"
+
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/energy/advice"
+)
+
+// Sentence returns the verdict in one sentence.
+func (s Step) Sentence() string {
+	rate, interval := s.loss()
+	aim := percent(s.Target.Low) + " to " + percent(s.Target.High) + " a week"
+	has := "it loses " + percent(rate) + " of its initial weight a week"
+	if rate < 0 {
+		has = "it gains " + percent(-rate) + " of its initial weight a week"
+	}
+	switch s.Verdict {
+	case TooEarly:
+		switch {
+		case s.Trend.Weighings == 0:
+			return "Too early to tell: one weighing on this energy says nothing of a trend."
+		case s.Trend.Days < firstVisit:
+			return "Too early to tell: " + days(s.Trend.Days) + " on this energy, and two weeks are needed."
+		}
+		return "Too early to tell: " + has + ", but the log allows for " + percent(interval.Low) + " to " + percent(interval.High) + ", and the target is " + aim + "."
+	case OnTarget:
+		return "On target: " + has + ", and the target is " + aim + "."
+	case TooFast:
+		return "Too fast: " + has + ", and the target is " + aim + "."
+	case TooSlow:
+		return "Too slow: " + has + ", and the target is " + aim + "."
+	case Stalled:
+		return "Stalled: " + has + ", " + percent(-s.Trend.SinceLast.PerWeek) + " of its last weight a week since the last visit, and the target is " + aim + "."
+	case AtGoal:
+		return "At the goal: " + readable(s.Last.Weight) + ", and the target was " + readable(s.Goal.Target.Weight) + "."
+	}
+	return ""
+}
+
+// Reasons returns why this is proposed, sentence by sentence.
+func (s Step) Reasons() []string {
+	if s.Verdict == 0 {
+		return nil
+	}
+	reasons := []string{s.Sentence()}
+	add := func(text string, from ...advice.Source) {
+		for _, f := range from {
+			text += " (" + f.String() + ")"
+		}
+		reasons = append(reasons, text)
+	}
+	to := kcal(s.Plan.Daily) + " to " + kcal(s.Daily) + " a day, " + signed(s.Change)
+	switch {
+	case s.Ask:
+		add("Before any cut ask what else it gets: treats, chews, table food, what medicines are given in, other people who feed, other animals' bowls.", sourceAsk)
+		add("Have the food weighed on a gram scale, left-overs too: a cup can be half or twice as much. Cut only if all of that is as planned.", sourceAsk)
+	case s.gated:
+		add("A cut would go below what WeightLoss gives without a veterinarian: " + kcal(s.Plan.Daily) + " stay.")
+	case s.Verdict == TooFast:
+		add("More food, never less: "+to+".", sourceStep)
+	case s.Verdict == AtGoal:
+		add("The way to a steady weight, in steps until it holds: "+to+".", sourceStep)
+	case s.Change == -bigStep:
+		add("It is shown to have gained, and what else it gets was asked: "+to+".", sourceBigStep)
+	case s.Change < 0 && s.Trend.Days >= oneMonth:
+		add("What else it gets was asked, and it had a month: "+to+".", sourceStep, sourceMonth)
+	case s.Change < 0:
+		add("What else it gets was asked, and the log shows that it is below the target: "+to+".", sourceStep)
+	default:
+		add(kcal(s.Daily) + " a day stay as they are.")
+	}
+	add("Weigh again on "+s.Recheck.String()+", on the same scale.", s.recheckSource())
+	return reasons
+}
+
+// Cautions returns what the proposal must be shown with, the gravest first.
+func (s Step) Cautions() []advice.Caution {
+	if s.Verdict == 0 {
+		return nil
+	}
+	var c []advice.Caution
+	add := func(l advice.Level, text string, source advice.Source) {
+		c = append(c, advice.Caution{Level: l, Text: text, Source: source})
+	}
+	rate, interval := s.loss()
+	cat := s.Plan.Loss.Animal.Species == energy.Cat
+	fast, source := s.Goal.Rate.High, sourceRate
+	if cat {
+		source = sourceRateCat
+	}
+	switch {
+	case s.Trend.Weighings == 0:
+	case s.Verdict != AtGoal && s.Verdict != TooFast && s.Verdict != TooEarly && rate <= fast:
+	case cat && rate > referCat:
+		add(advice.Refer, "the cat loses "+percent(rate)+" of its initial weight a week, more than 2 %: a veterinarian today; its liver is in danger", sourceTarget)
+	case rate > fast:
+		add(advice.Warn, "it loses "+percent(rate)+" of its initial weight a week, more than "+percent(fast)+": give more, and call", source)
+	}
+	if s.gated {
+		add(advice.Refer, "it doesn't lose weight on little food: have a veterinarian look for a cause before any cut", ours)
+	}
+	if s.below {
+		add(advice.Refer, kcal(s.Daily)+" a day is less than WeightLoss gives without a veterinarian: only on a veterinarian's figure", ours)
+	}
+	if interval.Low <= s.Target.Low && s.Verdict == OnTarget {
+		add(advice.Note, "the log allows for "+percent(interval.Low)+" to "+percent(interval.High)+" a week: one more weighing before this counts as settled", ours)
+	}
+	if s.Verdict == OnTarget && s.stoodStill() {
+		add(advice.Note, "little was lost since the last visit ("+percent(-s.Trend.SinceLast.PerWeek)+" a week): ask about treats and measuring", sourceAsk)
+	}
+	if s.Verdict == AtGoal {
+		add(advice.Warn, "nearly half of the cats regained more than 5 %: weigh on after the goal, every 2 to 3 weeks and then every 2 to 3 months", sourceRegain)
+		if s.Goal.Target.First {
+			add(advice.Warn, "the target was worked out from the end of the scale: score the condition again and set a new one", ours)
+		}
+		advice.Sort(c)
+		return c
+	}
+	if e, err := s.Stage().Estimate(); err == nil {
+		for _, own := range e.Cautions() {
+			if !strings.HasPrefix(own.Text, "it eats ") { // of a present intake: that is the proposal here
+				c = append(c, own)
+			}
+		}
+	}
+	advice.Sort(c)
+	return c
+}
+
+// Explain returns the proposal and its working, line by line, each ended by a
+// newline: the verdict, what is proposed, the figures, why, and the cautions; a
+// refer-level caution comes first.
+func (s Step) Explain() string {
+	if s.Verdict == 0 {
+		return ""
+	}
+	var b strings.Builder
+	line := func(label, text string) { b.WriteString(label + "          "[len(label):] + text + "\n") }
+	cautions := s.Cautions()
+	for len(cautions) > 0 && cautions[0].Level == advice.Refer {
+		line("caution", cautions[0].String())
+		cautions = cautions[1:]
+	}
+	reasons := s.Reasons()
+	line("verdict", reasons[0])
+	line("proposal", kcal(s.Daily)+" a day, weigh again on "+s.Recheck.String())
+	line("goal", readable(s.Goal.Target.Weight)+", from "+readable(s.Plan.Loss.Animal.Weight))
+	if s.Trend.Weighings > 0 {
+		line("weights", s.Trend.String())
+	}
+	for _, r := range reasons[1:] {
+		line("reason", r)
+	}
+	for _, c := range cautions {
+		line("caution", c.String())
+	}
+	return b.String()
+}
