@@ -57,6 +57,14 @@ func TestUnitOfALabelWithoutKilograms(t *testing.T) {
 	if err != nil || math.Abs(float64(s.Energy)-115.636) > 0.0005 { // 30 × 424/110
 		t.Errorf("%+v, %v; want 115.636 kcal", s, err)
 	}
+	// It is known to 424.5/109.5, 3876.7 kcal/kg: 128.5/30.5 is 8.7 % more, 133.5/30.5
+	// 12.9 %.
+	for kcal, ok := range map[units.Energy]bool{129: true, 134: false} {
+		f.Label.Others[0].Energy = kcal
+		if _, err := f.Unit("scoop"); (err == nil) != ok {
+			t.Errorf("a scoop of %v: %v", kcal, err)
+		}
+	}
 }
 
 func TestRefusedUnits(t *testing.T) {

@@ -36,11 +36,12 @@ func (r Ration) Cautions() []advice.Caution {
 	return c
 }
 
-// animal returns the animal with what the stage of the estimate says of it.
+// animal returns the animal with what the stage of the estimate says of it. A
+// nursling is growing by its age.
 func (r *Ration) animal() energy.Animal {
 	a := r.need.Animal
 	switch r.need.Stage.(type) {
-	case energy.Growth, energy.Nursling:
+	case energy.Growth:
 		a.Circumstances |= energy.Growing
 	case energy.Gestation:
 		a.Circumstances |= energy.Pregnant

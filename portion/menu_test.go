@@ -84,6 +84,29 @@ func TestRestIsSizedFromWhatTheWeighedOthersLeave(t *testing.T) {
 	}
 }
 
+// Only a treat in whole pieces is counted: a can of 156 g that is divided over
+// meals is 155 g on a 5 g scale, 168.95 kcal; 71.05 kcal are left, 18.5 g.
+func TestACanInMealsIsWeighed(t *testing.T) {
+	r, err := portion.Weigh(prescribedCat(240), diet.Menu{{Food: catWet, Amount: diet.Count(1, "can")}, {Food: catDry, Amount: diet.Rest()}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	w, err := r.On(5 * units.Gram)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := portion.Portion{Food: catWet.Name, Mass: 155, Energy: 168.95}
+	if got := w.Portion(0); got != want {
+		t.Errorf("%+v, want %+v", got, want)
+	}
+	if got := w.Portion(1).Mass; got != 20 {
+		t.Errorf("%v dry, want 20 g", got)
+	}
+	if got := r.Portion(0); got.Pieces != 1 || got.Unit != "can" || got.Mass != 156 {
+		t.Errorf("exact: %+v, want 1 can of 156 g", got)
+	}
+}
+
 func TestTreatsAreInNoMealAndWholePiecesAreCounted(t *testing.T) {
 	menu := diet.Menu{
 		{Food: biscuit, Amount: diet.Count(3, ""), Treat: true},
@@ -217,13 +240,13 @@ func TestEveryFoodTooSmallForTheScaleIsNamed(t *testing.T) {
 	if !errors.As(err, &scale) || err.Error() != want {
 		t.Errorf("error %v\nwant %s", err, want)
 	}
-	// 238 g of wet food are 240 g on a 20 g scale: nothing is left for the rest.
-	r, err = portion.Weigh(prescribedCat(240), diet.Menu{{Food: asFed("wet", 1000), Amount: diet.Fixed(238)}, {Food: asFed("dry", 4000), Amount: diet.Rest()}})
+	// 231 g of wet food are 250 g on a 50 g scale, and hold more than the day.
+	r, err = portion.Weigh(prescribedCat(240), diet.Menu{{Food: asFed("wet", 1000), Amount: diet.Fixed(231)}, {Food: asFed("dry", 4000), Amount: diet.Rest()}})
 	if err != nil {
 		t.Fatal(err)
 	}
-	w, err := r.On(20)
-	if want := "portion: 0.00 g of dry a day is less than half a step of a 20 g scale: want a finer scale"; err == nil || err.Error() != want {
+	w, err := r.On(50)
+	if want := "portion: 0.00 g of dry a day is less than half a step of a 50 g scale: want a finer scale"; err == nil || err.Error() != want {
 		t.Errorf("error %v, want %s", err, want)
 	}
 	if !w.Equal(portion.Weighed{}) {
@@ -319,6 +342,13 @@ func TestFoodThatIsNoDietIsCautionedAboveATenth(t *testing.T) {
 			t.Errorf("%v: %q, want %q", tt.grams, got, tt.want)
 		}
 	}
+	alone, err := portion.Weigh(prescribedCat(250), diet.Only(topper))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := said(alone.Cautions(), "complete food"); got != "" {
+		t.Errorf("a topper alone is said twice: %q", got)
+	}
 	r, err := portion.Weigh(prescribedCat(250), diet.Menu{{Food: topper, Amount: diet.Share(50)}, {Food: topper, Amount: diet.Rest()}})
 	if err != nil {
 		t.Fatal(err)
@@ -372,6 +402,47 @@ func TestMuchFoodInSeveralIsReferred(t *testing.T) {
 	const want = "refer: 800.00 g of all the foods a day is 17 % of the body weight: check the label's kcal/kg, the energy and the weight first"
 	if got := said(r.Cautions(), "of the body weight"); got != want {
 		t.Errorf("%q, want %q", got, want)
+	}
+	// 600 / 0.8 = 750 g, 16 % of it; the other 40 kcal need no second caution.
+	r, err = portion.Weigh(prescribedCat(640), diet.Menu{{Food: asFed("broth", 800), Amount: diet.Rest()}, {Food: asFed("dry", 4000), Amount: diet.Fixed(10)}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	const one = "refer: 750.00 g of broth a day is 16 % of the body weight: check the label's kcal/kg, the energy and the weight first"
+	if got := said(r.Cautions(), "of the body weight"); got != one {
+		t.Errorf("%q, want %q", got, one)
+	}
+}
+
+// A queen of 4 kg with four kittens takes 17 % of her weight: 541 kcal (NRC 2006:
+// 100 × 4^0.67 + 60 × 4 × 1.2), 676 g of 800 kcal/kg.
+func TestMuchFoodIsUsualInLactation(t *testing.T) {
+	queen := energy.Animal{Species: energy.Cat, Weight: 4 * units.Kilogram, Condition: energy.BCS9(5)}
+	w, err := fed(energy.Lactation{Animal: queen, Young: 4, Week: 3}, diet.Only(asFed("stew", 800)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if share := w.Portion(0).Mass / queen.Weight; share < 0.16 || share > 0.20 {
+		t.Errorf("the day is %v of the weight: choose another food", share)
+	}
+	if got := said(w.Cautions(4), "of the body weight"); got != "" {
+		t.Errorf("%q", got)
+	}
+}
+
+// Neither is a part of a meal: the biscuits are not weighed, and 25 g of cheese are
+// weighed once, in 25 steps.
+func TestTreatsAreNotTooCoarseForMeals(t *testing.T) {
+	w, err := fed(given(1237), diet.Menu{
+		{Food: kibble, Amount: diet.Rest()},
+		{Food: biscuit, Amount: diet.Count(2, ""), Treat: true},
+		{Food: asFed("cheese", 4000), Amount: diet.Fixed(25), Treat: true},
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := said(w.Cautions(3), "scale"); got != "" {
+		t.Errorf("%q", got)
 	}
 }
 
