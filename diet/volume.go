@@ -1,0 +1,50 @@
+package diet
+
+import "example.org/bowlgram/units"
+
+// PerVolume returns the energy in a volume of f, from the first unit of its
+// label that is one: "mL", "100 mL", "US cup". A bare cup is none, since there
+// are several. The error is that of [Food.Unit], or a [*units.FieldError] where
+// no unit is a volume.
+func (f Food) PerVolume() (units.EnergyPerVolume, error) {
+	name, v := f.Label.volume()
+	if v == 0 {
+		if _, err := f.Density(); err != nil {
+			return 0, err
+		}
+		e := refuse("label.serving", "", "a unit of the label of "+f.called()+" that is a volume, as in mL or US cup")
+		e.Hint = "weigh what fills a measured volume"
+		return 0, e
+	}
+	s, err := f.Unit(name)
+	if err != nil {
+		return 0, err
+	}
+	return units.EnergyPerVolume(float64(s.Energy) / float64(v)), nil
+}
+
+// volume returns the first unit of the label that is a volume, or 0.
+func (l *Label) volume() (name string, v units.Volume) {
+	if v = volumeOf(l.Serving.Name); v > 0 {
+		return l.Serving.Name, v
+	}
+	for i := range l.Others {
+		if v = volumeOf(l.Others[i].Name); v > 0 {
+			return l.Others[i].Name, v
+		}
+	}
+	return "", 0
+}
+
+// volumeOf returns the volume that a unit is called by, or 0.
+func volumeOf(unit string) units.Volume {
+	if unit == "" {
+		return 0
+	}
+	for _, text := range [...]string{unit, "1 " + unit} {
+		if v, err := units.ParseVolume(text); err == nil && v > 0 {
+			return v
+		}
+	}
+	return 0
+}
