@@ -5,16 +5,14 @@ import (
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/units"
 )
 
 // Sentence returns the verdict in one sentence.
 func (s Step) Sentence() string {
 	rate, interval := s.loss()
 	aim := percent(s.Target.Low) + " to " + percent(s.Target.High) + " a week"
-	has := "it loses " + percent(rate) + " of its initial weight a week"
-	if rate < 0 {
-		has = "it gains " + percent(-rate) + " of its initial weight a week"
-	}
+	has := "it " + losing(rate) + " of its initial weight a week"
 	switch s.Verdict {
 	case TooEarly:
 		switch {
@@ -31,11 +29,19 @@ func (s Step) Sentence() string {
 	case TooSlow:
 		return "Too slow: " + has + ", and the target is " + aim + "."
 	case Stalled:
-		return "Stalled: " + has + ", " + percent(-s.Trend.SinceLast.PerWeek) + " of its last weight a week since the last visit, and the target is " + aim + "."
+		return "Stalled: " + has + ", since the last visit it " + losing(-s.Trend.SinceLast.PerWeek) + " of its weight then a week, and the target is " + aim + "."
 	case AtGoal:
 		return "At the goal: " + readable(s.Last.Weight) + ", and the target was " + readable(s.Goal.Target.Weight) + "."
 	}
 	return ""
+}
+
+// losing writes a loss in percent, below zero for a gain.
+func losing(p units.Percent) string {
+	if p < 0 {
+		return "gains " + percent(-p)
+	}
+	return "loses " + percent(p)
 }
 
 // Reasons returns why this is proposed, sentence by sentence.
@@ -84,17 +90,14 @@ func (s Step) Cautions() []advice.Caution {
 		c = append(c, advice.Caution{Level: l, Text: text, Source: source})
 	}
 	rate, interval := s.loss()
-	cat := s.Plan.Loss.Animal.Species == energy.Cat
 	fast, source := s.Goal.Rate.High, sourceRate
-	if cat {
+	if s.Plan.Loss.Animal.Species == energy.Cat {
 		source = sourceRateCat
 	}
 	switch {
-	case s.Trend.Weighings == 0:
-	case s.Verdict != AtGoal && s.Verdict != TooFast && s.Verdict != TooEarly && rate <= fast:
-	case cat && rate > referCat:
+	case s.isDangerous():
 		add(advice.Refer, "the cat loses "+percent(rate)+" of its initial weight a week, more than 2 %: a veterinarian today; its liver is in danger", sourceTarget)
-	case rate > fast:
+	case (s.Verdict == TooFast || s.Verdict == AtGoal) && rate > fast:
 		add(advice.Warn, "it loses "+percent(rate)+" of its initial weight a week, more than "+percent(fast)+": give more, and call", source)
 	}
 	if s.gated {
@@ -107,7 +110,7 @@ func (s Step) Cautions() []advice.Caution {
 		add(advice.Note, "the log allows for "+percent(interval.Low)+" to "+percent(interval.High)+" a week: one more weighing before this counts as settled", ours)
 	}
 	if s.Verdict == OnTarget && s.stoodStill() {
-		add(advice.Note, "little was lost since the last visit ("+percent(-s.Trend.SinceLast.PerWeek)+" a week): ask about treats and measuring", sourceAsk)
+		add(advice.Note, "little was lost since the last visit (it "+losing(-s.Trend.SinceLast.PerWeek)+" a week): ask about treats and measuring", sourceAsk)
 	}
 	if s.Verdict == AtGoal {
 		add(advice.Warn, "nearly half of the cats regained more than 5 %: weigh on after the goal, every 2 to 3 weeks and then every 2 to 3 months", sourceRegain)

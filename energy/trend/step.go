@@ -50,7 +50,6 @@ func (s *Step) propose() {
 		if rate > 2*s.Target.High || rate > referCat {
 			s.change(bigStep)
 		}
-		s.Refer = rate > referCat && s.Plan.Loss.Animal.Species == energy.Cat
 	case TooSlow, Stalled:
 		if !s.Plan.Asked {
 			s.Ask = true
@@ -65,13 +64,22 @@ func (s *Step) propose() {
 			s.gated, s.Refer = true, true
 		}
 	}
+	if s.isDangerous() {
+		s.Refer = true
+	}
 	if s.Verdict != AtGoal && s.isGated() {
 		s.below, s.Refer = true, true
 	}
 }
 
+// isDangerous reports whether a cat loses more than any source allows.
+func (s Step) isDangerous() bool {
+	rate, _ := s.loss()
+	return s.Plan.Loss.Animal.Species == energy.Cat && rate > referCat && (s.Verdict == TooFast || s.Verdict == AtGoal)
+}
+
 // isGated reports whether WeightLoss refuses the amount.
-func (s *Step) isGated() bool {
+func (s Step) isGated() bool {
 	_, err := s.Stage().Estimate()
 	return err != nil
 }
@@ -81,15 +89,13 @@ func (s *Step) change(by units.Percent) {
 	s.Daily = s.Plan.Daily * units.Energy(100+by) / 100
 }
 
-// Stage returns the proposal as a stage, to be weighed out: the plan, its animal
-// at today's weight with the target as its recorded ideal weight, on all of
-// Daily. The condition score is left out, since it is of the first day: set the
-// new one. At the goal WeightLoss refuses the animal, which has nothing left to
-// lose: energy.Observed or Adult take over.
+// Stage returns the proposal as a stage, to be weighed out: the plan with its
+// target as the recorded ideal weight, on all of Daily. Its animal keeps the
+// weight of the first day, which percentages and grams a week are of. Once the
+// goal is reached it is energy.Observed or Adult that go on.
 func (s Step) Stage() energy.WeightLoss {
 	l := s.Plan.Loss
-	l.Animal.Weight, l.Animal.Ideal = s.Last.Weight, s.Goal.Target.Weight
-	l.Animal.Condition = energy.Condition{}
+	l.Animal.Ideal = s.Goal.Target.Weight
 	l.Method, l.Intake, l.Share, l.Rate = energy.ShareOfIntake, s.Daily, 100, 0
 	return l
 }
