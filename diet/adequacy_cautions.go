@@ -1,0 +1,124 @@
+package diet
+
+import (
+	"strings"
+
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/energy/advice"
+)
+
+var sourceRestriction = advice.Source{
+	Work: "German, Holden, Serisier, Queau and Biourge, BMC Vet Res 2015;11:253, abstract; Linder et al., Vet Q 2012;32:123-129, abstract",
+	Seen: advice.Primary,
+}
+
+// The intakes below which minima that are tied to none can't be relied on:
+// FEDIAF's lower reference intakes. As a threshold: ours.
+const (
+	lowIntakeDog = 95
+	lowIntakeCat = 75
+)
+
+// Cautions returns what must be said of the findings, the most severe first:
+// each that is outside its figure, what was compared unscaled, and what was not
+// judged at all. It is a warning; in growth and reproduction, where a lack or
+// an excess harms for life, and of the taurine of a cat, a veterinarian is
+// referred to (ours). Where [Adequacy.Check] fails there are none.
+func (a Adequacy) Cautions() []advice.Caution {
+	intake, err := a.sound()
+	if err != nil {
+		return nil
+	}
+	var c []advice.Caution
+	for _, f := range a.findings(intake) {
+		if f.Short() {
+			c = append(c, a.outside(&f))
+		}
+	}
+	c = a.comparedAsPrinted(c, intake)
+	if names := a.notJudged(); len(names) > 0 {
+		c = append(c, advice.Caution{
+			Level: advice.Note,
+			Text: "not judged, since the profile doesn't give it: " + strings.Join(names, ", ") +
+				"; nor are the vitamins and trace elements that no figure is held of",
+			Source: ours,
+		})
+	}
+	advice.Sort(c)
+	return c
+}
+
+// outside returns the caution of a finding that is outside its figure.
+func (a *Adequacy) outside(f *Finding) advice.Caution {
+	level := advice.Warn
+	if a.Stage != Maintenance || f.Nutrient == Taurine && a.Animal.Species == energy.Cat {
+		level = advice.Refer
+	}
+	name, have := f.Nutrient.words(), amountText(f.Nutrient, f.Have)
+	var text string
+	switch {
+	case f.Rule == Maximum:
+		text = name + " is above the maximum: " + have + " of at most " + amountText(f.Nutrient, f.Need)
+	case f.Rule == RatioMaximum:
+		text = name + " is too much for the phosphorus: " + have + ", at most " + number(f.Ratio) + " times the phosphorus is " + amountText(f.Nutrient, f.Need)
+	case f.Rule == RatioMinimum:
+		text = name + " is too little for the phosphorus: " + have + ", at least " + number(f.Ratio) + " times the phosphorus is " + amountText(f.Nutrient, f.Need)
+	default:
+		text = name + " is short: " + have + " of at least " + amountText(f.Nutrient, f.Need)
+	}
+	if f.Rule == Minimum && f.Need > f.Printed {
+		text += ", which is the printed " + amountText(f.Nutrient, f.Printed) + " at an intake of " + number(f.Intake) + " instead of " +
+			number(f.Reference) + " " + metabolicUnit(a.Animal.Species) + ": choose a food made to be fed in smaller amounts"
+	}
+	return advice.Caution{Level: level, Text: a.Standard.words() + ": " + text, Source: f.Source}
+}
+
+// comparedAsPrinted says where no intake was accounted for.
+func (a *Adequacy) comparedAsPrinted(c []advice.Caution, intake float64) []advice.Caution {
+	if a.table().reference > 0 {
+		return c
+	}
+	if a.Stage != Maintenance {
+		return append(c, advice.Caution{
+			Level: advice.Note, Text: a.Standard.words() + ": in growth and reproduction the figures are compared as printed, whatever the intake", Source: ours,
+		})
+	}
+	low := float64(lowIntakeDog)
+	if a.Animal.Species == energy.Cat {
+		low = lowIntakeCat
+	}
+	x := advice.Caution{
+		Level:  advice.Note,
+		Text:   a.Standard.words() + ": the figures are tied to no intake and compared as printed, so that a shortfall of an animal that eats little is not seen",
+		Source: ours,
+	}
+	if intake < low {
+		x.Level = advice.Warn
+		x.Text += "; this one gets " + number(intake) + " " + metabolicUnit(a.Animal.Species) + ": check by " + FEDIAF.words() + " or " + NRC2006.words() + " too"
+		x.Source = sourceRestriction
+	}
+	return append(c, x)
+}
+
+// notJudged returns the nutrients that the standard has a figure of and the
+// profile doesn't give.
+func (a *Adequacy) notJudged() []string {
+	var names []string
+	var last Nutrient
+	for _, l := range a.table().limits {
+		if l.nutrient != last && !a.Profile.has(l.nutrient) {
+			names = append(names, l.nutrient.words())
+		}
+		last = l.nutrient
+	}
+	return names
+}
+
+// amountText writes an amount for a sentence, the trace elements in
+// milligrams.
+func amountText(n Nutrient, p PerMcal) string {
+	if n >= Iron {
+		return number(1000*float64(p)) + " mg/1000 kcal"
+	}
+	return number(float64(p)) + " g/1000 kcal"
+}

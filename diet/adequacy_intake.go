@@ -1,0 +1,57 @@
+package diet
+
+import (
+	"errors"
+	"math"
+
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/units"
+)
+
+// intake returns the energy that a grown animal gets for each kg of metabolic
+// weight, at its ideal weight.
+func (a *Adequacy) intake() (float64, units.ErrorList) {
+	var faults units.ErrorList
+	if now := circumstances(a.Animal); now&(energy.Growing|energy.Pregnant|energy.Lactating) != 0 {
+		e := refuse("stage", a.Stage.String(), "growth or reproduction for this animal")
+		e.Hint = "it is " + (now & (energy.Growing | energy.Pregnant | energy.Lactating)).String()
+		return 0, append(faults, e)
+	}
+	if !isAmount(float64(a.Daily)) || a.Daily == 0 {
+		faults = append(faults, refuse("daily", a.Daily.String(), "the kcal of a day, above 0"))
+	}
+	if a.Animal.Species != energy.Dog && a.Animal.Species != energy.Cat {
+		return 0, faults // said by the caller
+	}
+	ideal, err := energy.IdealWeight(a.Animal, 0)
+	var list units.ErrorList
+	switch {
+	case errors.As(err, &list):
+		faults = append(faults, list...)
+	case err != nil:
+		faults = append(faults, err)
+	}
+	if len(faults) > 0 {
+		return 0, faults
+	}
+	return a.Daily.Kilocalories() / metabolic(a.Animal.Species, ideal.Weight), nil
+}
+
+// metabolic returns the metabolic weight of a dog, kg^0.75, or of a cat,
+// kg^0.67. The first is two square roots, nearer to the true value than a
+// power.
+func metabolic(s energy.Species, w units.Mass) float64 {
+	kg := w.Kilograms()
+	if s == energy.Cat {
+		return math.Pow(kg, 0.67)
+	}
+	return math.Sqrt(math.Sqrt(kg * kg * kg))
+}
+
+// metabolicUnit is what an intake of s is in.
+func metabolicUnit(s energy.Species) string {
+	if s == energy.Cat {
+		return "kcal/kg^0.67"
+	}
+	return "kcal/kg^0.75"
+}
