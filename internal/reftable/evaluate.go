@@ -23,7 +23,7 @@ var evaluators = []evaluator{
 	idealWeight, perPoint, emaciated, lossFactor, lossLinear, reduced, adipose, lossGoal, lossVisit,
 	refeeding, unfedCat, allometric,
 	resting, linearLimit, adult, adultFactor, adultCoefficient, ferretPerKilogram,
-	serving, amount, cups,
+	serving, amount, cups, nutrientMinimum, scaled, referenceIntake,
 	sample, coverage, quantileOf, limits, target, grubbsPoint, ofSD, variance,
 }
 

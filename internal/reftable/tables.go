@@ -12,7 +12,7 @@ var files embed.FS
 func Tables() []string {
 	return []string{
 		"units", "ucum", "adult-energy", "growth", "reproduction", "neonates", "activity",
-		"weight-loss", "body-condition", "refeeding", "thresholds", "worked-examples", "practice", "statistics",
+		"weight-loss", "body-condition", "refeeding", "thresholds", "worked-examples", "practice", "statistics", "nutrient-minima",
 	}
 }
 
