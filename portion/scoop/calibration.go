@@ -71,9 +71,9 @@ func Calibrate(weighings []units.Mass, readability units.Mass) (Calibration, err
 }
 
 // CV returns the coefficient of variation, the standard deviation in percent of the mean. It
-// is 0 for the zero Calibration.
+// is 0 where [Calibration.Validate] refuses c.
 func (c Calibration) CV() units.Percent {
-	if c.Mean == 0 {
+	if c.Validate() != nil {
 		return 0
 	}
 	return units.Percent(100 * c.SD / c.Mean)

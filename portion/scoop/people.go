@@ -95,14 +95,14 @@ func (p People) isResult() bool {
 		0 <= p.Within && p.Within <= most && 0 <= p.Between && p.Between <= most && 0 <= p.Uncertainty && p.Uncertainty <= most
 }
 
-// WithinCV returns Within in percent of the mean, 0 for the zero value.
+// WithinCV returns Within in percent of the mean, 0 for what can't come from ComparePeople.
 func (p People) WithinCV() units.Percent { return p.relative(p.Within) }
 
-// BetweenCV returns Between in percent of the mean, 0 for the zero value.
+// BetweenCV returns Between in percent of the mean, 0 for what can't come from ComparePeople.
 func (p People) BetweenCV() units.Percent { return p.relative(p.Between) }
 
 func (p People) relative(m units.Mass) units.Percent {
-	if p.Mean == 0 {
+	if !p.isResult() {
 		return 0
 	}
 	return units.Percent(100 * m / p.Mean)
