@@ -2,6 +2,7 @@ package trend
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"example.org/bowlgram/energy"
@@ -154,15 +155,9 @@ func (l Intake) UnderThird(a energy.Animal, today Date) ([]Eaten, error) {
 	if err != nil {
 		return nil, err
 	}
-	return underThird(sums, rer.Daily), nil
+	return slices.DeleteFunc(sums, func(e Eaten) bool { return !e.isUnderThird(rer.Daily) }), nil
 }
 
-func underThird(sums []Eaten, rer units.Energy) []Eaten {
-	var under []Eaten
-	for _, day := range sums {
-		if 3*day.Energy <= rer {
-			under = append(under, day)
-		}
-	}
-	return under
-}
+// isUnderThird reports whether the day's energy is a third of the resting energy
+// requirement or less.
+func (e Eaten) isUnderThird(rer units.Energy) bool { return 3*e.Energy <= rer }

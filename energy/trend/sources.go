@@ -21,7 +21,7 @@ var (
 	sourceAfter    = advice.Source{Work: "Nelson, Couto (eds), Small Animal Internal Medicine, 6th ed., 2020", Where: "p. 907", Seen: advice.Primary}
 	sourceRegain   = advice.Source{Work: "Deagle and others, J Nutr Sci 2014;3:e25", Where: "12 of 26 cats regained more than 5 %", Seen: advice.Primary}
 	sourceCat24    = advice.Source{Work: cote, Where: "p. 3088", Seen: advice.Primary}
-	sourceHalf     = advice.Source{Work: sacn, Where: "p. 529; the two days are of veterinary teaching", Seen: advice.Primary}
+	sourceHalf     = advice.Source{Work: sacn, Where: "p. 529; the two days are ours", Seen: advice.Primary}
 	sourceThird    = advice.Source{Work: aaha21, Where: "Feeding plans for hospitalized patients", Seen: advice.Primary}
 	sourceShelter  = advice.Source{Work: "Cornell University, Nutrition in the shelter", Where: "more than 3 % in an adult", Seen: advice.Primary}
 	sourceTenth    = advice.Source{Work: "a critical-care textbook chapter on when to start nutritional support", Where: "10 % lost", Seen: advice.Secondary}

@@ -9,7 +9,11 @@ import (
 )
 
 // Watch is what is looked through for flags. Only Animal.Species and Today are
-// needed; what is not given is not looked at.
+// needed; what is not given is not looked at. A day of Appetites and Intake is
+// taken for a whole one, so leave today out while meals are still to come.
+//
+// Losses are looked at in any animal, a rise only in a shelter adult. A bitch or
+// a queen is lighter after birth: begin her log anew then.
 type Watch struct {
 	// Animal is as for a stage. Its weight is taken where there are no Weights;
 	// its age decides whether it is a nursling, or young.

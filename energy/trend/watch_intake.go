@@ -116,7 +116,7 @@ func (w Watch) intakeFlags() []Flag {
 	if err != nil {
 		return flags
 	}
-	row := rowAtEnd(sums, func(e Eaten) bool { return 3*e.Energy <= rer.Daily })
+	row := rowAtEnd(sums, func(e Eaten) bool { return e.isUnderThird(rer.Daily) })
 	if row >= 3 {
 		add(UnderThird, "a third of the resting energy ("+kcal(rer.Daily/3)+") or less for "+days(row)+": assisted feeding is a veterinarian's decision, now", sourceThird)
 	}
