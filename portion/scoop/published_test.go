@@ -34,6 +34,23 @@ func TestComponentsOfVarianceAreTheCertifiedOnes(t *testing.T) {
 	}
 }
 
+// By hand, three fills of 100 g and five of 110 g, both with SD 2 g: mean of all 106.25;
+// between 3 × 6.25² + 5 × 3.75² = 187.5, within 4, F = 46.875; weighings a person
+// 8 - 34/8 = 3.75, so that between is √(183.5/3.75) = 6.9952 g. The mean of the people's means is 105 g,
+// uncertain by half their difference, 5 g.
+func TestPeopleWhoWeighedDifferentlyOften(t *testing.T) {
+	p := must[scoop.People](t)(scoop.ComparePeople([]scoop.Calibration{
+		{N: 3, Mean: 100 * g, SD: 2 * g}, {N: 5, Mean: 110 * g, SD: 2 * g, Readability: 1 * g},
+	}, 95))
+	near(t, "F", p.F, 46.875, 1e-9)
+	near(t, "within", p.Within, 2, 1e-12)
+	near(t, "between", p.Between, 6.9952, 5e-5)
+	near(t, "mean", p.Mean, 105, 1e-12)
+	near(t, "uncertainty of the mean", p.Uncertainty, 5, 1e-9)
+	// One scoop by anybody: √(183.5/3.75 + 4 + 25 + 1/12) = 8.8327 g of 105.
+	near(t, "relative", must[units.Percent](t)(p.RelativeUncertainty(1)), 8.4121, 5e-5)
+}
+
 // NIST/SEMATECH e-Handbook, 1.3.5.3, miles per gallon of US and Japanese cars, as
 // printed, from memory: 249 values of mean 20.14458 and SD 6.414700, 79 of 30.48101 and
 // 6.107710; unequal variances: T = -12.94627, 136.8750 degrees of freedom. The printed SD of the
@@ -116,5 +133,41 @@ func TestTheLowestCanBeTheSuspect(t *testing.T) {
 	near(t, "G", o.G, 2.57373707163, 1e-9)
 	if o.Suspect.Number != 1 {
 		t.Errorf("%+v", o)
+	}
+}
+
+// JCGM 100:2008, Table E.1, prints 76, 52, 42, 36, 24, 16 and 10 %; to four
+// decimals by the gamma functions. From 1001 weighings on it is (4.3.2)
+// 100/√(2 × 1000) = 2.2361 %.
+func TestUncertaintyOfTheStandardDeviation(t *testing.T) {
+	for n, want := range map[int]float64{
+		0: 0, 1: 0, 2: 75.5511, 3: 52.2723, 4: 42.2016, 5: 36.2999, 10: 23.8765, 20: 16.3256, 50: 10.1270, 1001: 2.2361,
+	} {
+		near(t, "SD", scoop.Calibration{N: n}.SDUncertainty(), want, 5e-5)
+	}
+}
+
+// By hand: two cups of four fills with SD 1 g on scales of 1 and 2 g: 1/4 + 1/4 + 1/12 + 4/12 =
+// 0.916667 g², T = 3/√0.916667 = 3.1334; degrees of freedom
+// 0.916667²/(2 × 0.25²/3) = 20.17.
+func TestBothScalesOfAComparisonCount(t *testing.T) {
+	a := scoop.Calibration{N: 4, Mean: 100 * g, SD: 1 * g, Readability: 1 * g}
+	b := scoop.Calibration{N: 4, Mean: 103 * g, SD: 1 * g, Readability: 2 * g}
+	c := must[scoop.Comparison](t)(scoop.Compare(a, b, 95))
+	near(t, "T", c.T, 3.1334, 5e-5)
+	near(t, "degrees of freedom", c.Freedom, 20.17, 5e-3)
+}
+
+func TestTheFirstOfEqualWeighingsIsNamed(t *testing.T) {
+	c := calibrate(t, 98, 95, 101, 95, 101)
+	if c.Lowest != (scoop.Weighing{Number: 2, Mass: 95 * g}) || c.Highest != (scoop.Weighing{Number: 3, Mass: 101 * g}) {
+		t.Errorf("%+v", c)
+	}
+}
+
+func TestTheLimitsOfAWeighingAreTaken(t *testing.T) {
+	c := calibrate(t, 0.001, 12000, 25000)
+	if c.Lowest.Mass != units.Milligram || c.Highest.Mass != 25*units.Kilogram {
+		t.Errorf("%+v", c)
 	}
 }
