@@ -1,14 +1,10 @@
 package diet
 
 import (
-	"encoding"
 	"encoding/json"
-	"errors"
-	"reflect"
 	"strconv"
 
 	"example.org/bowlgram/internal/strictjson"
-	"example.org/bowlgram/units"
 )
 
 // The records have a decoder of their own so that a member of unknown name is
@@ -113,61 +109,7 @@ func (m *Menu) UnmarshalJSON(data []byte) error {
 	return decode[plain](data, "menu", func(p plain) { *m = Menu(p) })
 }
 
-// decodeError is what is wrong with a record, named by the innermost record.
-type decodeError struct {
-	record string
-	err    error
-}
-
-func (e *decodeError) Error() string { return "diet: " + e.record + ": " + e.err.Error() }
-
-func (e *decodeError) Unwrap() error { return e.err }
-
 // decode reads one JSON value into a fresh P and hands it to set.
 func decode[P any](data []byte, record string, set func(P)) error {
-	if strictjson.IsNull(data) {
-		return nil
-	}
-	var p P
-	err := strictjson.Decode(data, &p)
-	if err == nil {
-		set(p)
-		return nil
-	}
-	return explain(record, err)
-}
-
-// explain says in which record err is, unless it says so itself.
-func explain(record string, err error) error {
-	var (
-		inner *decodeError
-		field *units.FieldError
-		kind  *json.UnmarshalTypeError
-	)
-	switch {
-	case errors.As(err, &inner), errors.As(err, &field):
-		return err
-	case errors.As(err, &kind):
-		name := record
-		if kind.Field != "" {
-			name += "." + kind.Field
-		}
-		return refuse(name, kind.Value, accepts(kind.Type))
-	}
-	return &decodeError{record, err}
-}
-
-// accepts names the JSON that a value of type t is written as.
-func accepts(t reflect.Type) string {
-	switch {
-	case t.Kind() == reflect.Float64:
-		return `text with a unit, as in "100 g"`
-	case t.Kind() == reflect.String, reflect.PointerTo(t).Implements(reflect.TypeFor[encoding.TextUnmarshaler]()):
-		return "text"
-	case t.Kind() == reflect.Bool:
-		return "true or false"
-	case t.Kind() == reflect.Slice:
-		return "an array"
-	}
-	return "an object"
+	return strictjson.Record("diet", record, data, set)
 }

@@ -69,17 +69,17 @@ func TestLinearFormSaysWhatToUseInstead(t *testing.T) {
 	refused(t, linear(46*kg), "weight", `energy: weight "46 kg": want 2 kg to 45 kg for method rer_linear (rer_power takes any weight)`)
 }
 
-func TestIdealWeightBoundsAreHalfAndTwice(t *testing.T) {
+func TestIdealWeightBoundsAreHalfAndThreeTimes(t *testing.T) {
 	at := func(ideal units.Mass) energy.Stage {
-		a := animal(energy.Cat, 8*kg)
+		a := animal(energy.Cat, 3*kg)
 		a.Ideal = ideal
 		return prescribe(a, 300)
 	}
-	estimate(t, at(4*kg))
-	estimate(t, at(16*kg))
-	for _, ideal := range []units.Mass{step(4*kg, 0), step(16*kg, math.Inf(1))} {
+	estimate(t, at(1.5*kg))
+	estimate(t, at(9*kg))
+	for _, ideal := range []units.Mass{step(1.5*kg, 0), step(9*kg, math.Inf(1))} {
 		if _, err := at(ideal).Estimate(); err == nil {
-			t.Errorf("ideal weight %v beside 8 kg was taken", ideal)
+			t.Errorf("ideal weight %v beside 3 kg was taken", ideal)
 		}
 	}
 }
@@ -100,10 +100,14 @@ func TestFarBelowTheIdealWeightIsGated(t *testing.T) {
 		a.Ideal = 10 * kg
 		return energy.Adult{Animal: a, Status: energy.Neutered}
 	}
-	if _, err := at(step(7*kg, 0)).Estimate(); !errors.Is(err, energy.ErrVeterinarian) {
-		t.Errorf("just under 7 kg of 10 kg: %v", err)
+	for _, of := range [][2]units.Mass{{7 * kg, 10 * kg}, {2.8 * kg, 4 * kg}, {7 * units.Pound, 10 * units.Pound}, {2.1 * kg, 3 * kg}, {0.4 * 16 * kg, 16 * kg}} {
+		a := animal(energy.Dog, of[0])
+		a.Ideal = of[1]
+		if _, err := (energy.Adult{Animal: a, Status: energy.Neutered}).Estimate(); !errors.Is(err, energy.ErrVeterinarian) {
+			t.Errorf("%v of %v: %v", of[0], of[1], err)
+		}
 	}
-	cautioned(t, at(7*kg), advice.Warn, "7 kg is far below the ideal weight, 10 kg")
+	cautioned(t, at(7.001*kg), advice.Warn, "7.001 kg is far below the ideal weight, 10 kg")
 	cautioned(t, at(step(8.5*kg, 0)), advice.Warn, "far below the ideal weight")
 	silent(t, at(8.5*kg), "far below the ideal weight")
 	thin := animal(energy.Dog, 6*kg)

@@ -34,6 +34,9 @@ var circumstanceNames = []string{
 // Has reports whether every circumstance of x is in c.
 func (c Circumstances) Has(x Circumstances) bool { return c&x == x }
 
+// diseases are those that food and amount depend on.
+const diseases = Diabetic | UrinaryDisease | Pancreatitis | KidneyDisease | LiverDisease
+
 // known is the set of all that have a name.
 const known = Growing<<11 - 1
 

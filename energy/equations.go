@@ -73,7 +73,12 @@ var equations = []Equation{
 	{MeasuredIntake, "observed", 0, true, "the measured intake that keeps the weight steady", "", ours},
 	{Prescription, "prescribed", 0, true, "the figure that a veterinarian has set", "", ours},
 
-	{RecordedIdeal, "ideal_weight", 0, true, "the ideal weight on record", "an ideal weight recorded", sourceIdealOrder},
-	{PerPoint, "ideal_weight", 0, false, "kg / (1 + 0.10 × points above 5/9)", "5/9 to 9/9; default where none is recorded", sourcePerPoint},
-	{BodyFat, "ideal_weight", 0, false, "kg × (100 % - fat) / 80 %, fat 20, 25, 30, 35, 40 % at 5 to 9/9", "5/9 to 9/9", sourceBodyFat},
+	{RecordedIdeal, "ideal_weight", Dog, true, "the ideal weight on record", "an ideal weight recorded", sourceIdealOrder},
+	{PerPoint, "ideal_weight", Dog, false, "kg / (1 + 0.10 × points above 5/9)", "5/9 to 9/9; default where none is recorded", sourcePerPoint},
+	{BodyFat, "ideal_weight", Dog, false, "kg × (100 % - fat) / 80 %, fat 20, 25, 30, 35, 40 % at 5 to 9/9", "5/9 to 9/9", sourceBodyFat},
+	{RecordedIdeal, "ideal_weight", Cat, true, "the ideal weight on record", "an ideal weight recorded", sourceIdealOrder},
+	{PerPoint, "ideal_weight", Cat, false, "kg / (1 + 0.10 × points above 5/9)", "5/9 to 9/9; default where none is recorded", sourcePerPoint},
+	{BodyFat, "ideal_weight", Cat, false, "kg × (100 % - fat) / 80 %, fat 20, 25, 30, 35, 40 % at 5 to 9/9", "5/9 to 9/9", sourceBodyFat},
+	{RecordedIdeal, "ideal_weight", Ferret, true, "the ideal weight on record", "an ideal weight recorded", sourceIdealOrder},
+	{PerPoint, "ideal_weight", Ferret, false, "kg / (1 + 0.20 × points above 3/5)", "3/5 to 5/5, as dogs and cats; default where none is recorded", sourcePerPoint},
 }

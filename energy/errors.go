@@ -11,8 +11,9 @@ import (
 // animal's safety, which only a veterinarian's own figure can lift. The error
 // itself is a *VeterinarianError that names the figure. An animal that no
 // equation here is made for (another species; growing, pregnant, lactating) is
-// a *units.FieldError and doesn't match. A list of faults matches if one of
-// them does, so look for ErrVeterinarian first.
+// a *units.FieldError and doesn't match, but for WeightLoss, which only a
+// veterinarian may decide in them. A list of faults matches if one of them does,
+// so look for ErrVeterinarian first.
 var ErrVeterinarian = errors.New("energy: a veterinarian's figure is needed")
 
 // VeterinarianError refuses to compute an amount for an animal that could be

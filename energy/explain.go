@@ -70,7 +70,7 @@ func explainRER(w *working, weight units.Mass) {
 	kg := weight.Kilograms()
 	w.line("formula", "resting energy = 70 × kg^0.75")
 	w.line("", "= 70 × "+short(kg)+"^0.75 = 70 × "+round(threeQuarters(kg), 3)+" = "+kcal1(rer(weight)))
-	w.line("by hand", short(kg)+" × "+short(kg)+" × "+short(kg)+" = "+round(kg*kg*kg, 1)+
+	w.line("by hand", short(kg)+" × "+short(kg)+" × "+short(kg)+" = "+cube(kg)+
 		", square root twice, × 70")
 	w.source(sourceRER)
 }

@@ -26,6 +26,16 @@ func short(x float64) string {
 	return s
 }
 
+// cube writes the third power of x with a decimal, and a small one with four
+// digits, since the working goes on with it.
+func cube(x float64) string {
+	x3 := x * x * x
+	if x3 >= 10 {
+		return round(x3, 1)
+	}
+	return round(x3, max(1, 3-int(math.Floor(math.Log10(x3)))))
+}
+
 // kcal writes an energy to the whole kilocalorie.
 func kcal(e units.Energy) string { return round(e.Kilocalories(), 0) + " kcal" }
 

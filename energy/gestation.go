@@ -53,7 +53,6 @@ const gestationReweigh = Week
 const (
 	minPerBefore   = 0.5
 	maxPerBefore   = 1.75
-	gateBefore     = gateIdeal
 	referPerBefore = 0.9
 )
 
@@ -117,7 +116,7 @@ func (s Gestation) checkBefore() error {
 	case !(minPerBefore <= ratio && ratio <= maxPerBefore):
 		return refuse(field, before.String(),
 			"one from which the current "+a.Weight.String()+" is at most 50 % less or 75 % more", "pounds for kilograms?")
-	case ratio < gateBefore:
+	case emaciated(a.Weight, before):
 		return &VeterinarianError{
 			Field: field, Value: before.String(),
 			Reason: "the current " + readable(a.Weight) + " is 30 % or more below it: too much food too soon can kill (refeeding), or one of the two is wrong",
@@ -206,6 +205,8 @@ func (s Gestation) appendCautions(c []advice.Caution, e Estimate) []advice.Cauti
 	}
 	if s.Week == 0 && (a.Species == Dog || e.Method == FactorOnRER) {
 		add(advice.Warn, "week of gestation not known: counted as late gestation, when the need is highest", ours)
+	} else if s.Week == 0 {
+		add(advice.Note, "week of gestation not known: the figure is that of any week", ours)
 	}
 	switch ratio := float64(a.Weight / s.WeightBeforeMating); {
 	case s.WeightBeforeMating == 0:
@@ -215,7 +216,7 @@ func (s Gestation) appendCautions(c []advice.Caution, e Estimate) []advice.Cauti
 		}
 		text, source := currentForBefore(a.Species)
 		add(level, "weight before mating not given: the current weight was used; "+text, source)
-	case ratio <= referPerBefore:
+	case ratio <= referPerBefore*(1+onBoundary):
 		add(advice.Refer, lighterThanBefore(a.Weight, s.WeightBeforeMating)+": a veterinarian must see her", ours)
 	case ratio < 1:
 		add(advice.Warn, lighterThanBefore(a.Weight, s.WeightBeforeMating)+": weigh again and find the cause", ours)

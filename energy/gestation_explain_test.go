@@ -95,5 +95,5 @@ func TestWorkingOfAPregnantJill(t *testing.T) {
 		"next      weigh again in 7 days\n"+
 		"caution   warn: a jill's energy was never measured: twice maintenance is a rule of thumb, an amount to offer ["+handbook+", p. 1218]\n"+
 		"caution   warn: keep food in reach at all times: a pregnant jill off her food for a day is an emergency [pregnancy toxaemia of ferrets, veterinary teaching (from memory)]\n"+
-		unscored+starting)
+		unscored+"caution   note: week of gestation not known: the figure is that of any week [ours, not published]\n"+starting)
 }

@@ -73,16 +73,20 @@ func TestGestationOfAJillHasItsOwnWeeksAndMethod(t *testing.T) {
 // The bounds between which the weights before mating and now may lie: half as
 // much and three quarters more; 0.7 is the gate.
 func TestGestationTakesWeightsBeforeMatingUpToTheBounds(t *testing.T) {
-	for _, before := range []units.Mass{16 * kg, 40 * kg} { // 28 / 16 = 1.75, 28 / 40 = 0.7
-		s := energy.Gestation{Animal: animal(energy.Dog, 28*kg), WeightBeforeMating: before}
-		estimate(t, s)
-		s.WeightBeforeMating = step(before, 0)
-		if before == 40*kg {
-			s.WeightBeforeMating = step(before, math.Inf(1))
+	at := func(before units.Mass) error {
+		_, err := energy.Gestation{Animal: animal(energy.Dog, 28*kg), WeightBeforeMating: before}.Estimate()
+		return err
+	}
+	for _, before := range []units.Mass{16 * kg, 39.999 * kg} { // 28 / 16 = 1.75
+		if err := at(before); err != nil {
+			t.Errorf("%v before mating, 28 kg now: %v", before, err)
 		}
-		if _, err := s.Estimate(); err == nil {
-			t.Errorf("%v before mating, 28 kg now: no error", s.WeightBeforeMating)
-		}
+	}
+	if err := at(step(16*kg, 0)); err == nil {
+		t.Error("more than 75 % above: no error")
+	}
+	if err := at(40 * kg); !errors.Is(err, energy.ErrVeterinarian) { // 28 / 40 = 0.7
+		t.Errorf("30 %% less than before mating: %v", err)
 	}
 }
 

@@ -60,6 +60,11 @@ const (
 // at four weeks a puppy of a giant breed has a thirtieth (from memory).
 const smallestPart = 1.0 / 50
 
+// youngPart of the adult weight: below it an animal may be a nursling, so that
+// its age must be known. Ours; at birth it has up to 6.5 % of its dam's weight
+// (SACN 5th ed.), at eight weeks a fifth.
+const youngPart = 0.15
+
 // method returns the method used.
 func (s Growth) method() Method {
 	switch dog := s.Animal.Species == Dog; {
@@ -116,11 +121,31 @@ func (s Growth) check(method Method) units.ErrorList {
 
 const growthAges = "4 wk to 2 y in growth"
 
+// checkWeight refuses a weight that no puppy or kitten of that age has.
+func (s Growth) checkWeight() error {
+	a := s.Animal
+	if a.Age < growthFrom || growthTo < a.Age {
+		return a.checkWeight(anyStage[:], "")
+	}
+	table := growthBounds(a.Age)
+	return a.checkWeight(table[:], "a "+a.Age.String()+" old ")
+}
+
+// growthBounds returns the weights taken at an age: ours, wider than any breed,
+// so that a slip of the unit or of a digit is seen.
+func growthBounds(a Age) [3]bounds {
+	weeks := units.Mass((a - growthFrom) / Week)
+	return [3]bounds{
+		Dog: {min(150+25*weeks, 800), min(7000+2500*weeks, anyStage[Dog].high)},
+		Cat: {min(150+30*weeks, 1000), min(1000+250*weeks, 12000)},
+	}
+}
+
 // checkWeights refuses weights that no puppy or kitten has, or will have.
 func (s Growth) checkWeights() units.ErrorList {
 	var faults units.ErrorList
 	w, adult := s.Animal.Weight, s.AdultWeight
-	if err := s.Animal.checkWeight(anyStage[:], ""); err != nil {
+	if err := s.checkWeight(); err != nil {
 		faults = append(faults, err)
 	}
 	if adult == 0 {
@@ -136,6 +161,9 @@ func (s Growth) checkWeights() units.ErrorList {
 	case w > adult:
 		faults = append(faults, refuse("weight", w.String(), "at most the expected adult weight of "+adult.String(),
 			"grown: Adult; or one of the two is in other units"))
+	case s.Animal.Age == 0 && w < youngPart*adult:
+		faults = append(faults, refuse("age", "", "an age, for an animal below 15 % of its adult weight",
+			"under 4 wk it gets half as much: Nursling"))
 	case w < smallestPart*adult:
 		faults = append(faults, refuse("weight", w.String(), "at least a fiftieth of the expected adult weight of "+adult.String(),
 			"one of the two is in other units, or it is still nursing: Nursling"))

@@ -76,7 +76,7 @@ func (s Growth) appendPuppyCautions(c []advice.Caution, e Estimate) []advice.Cau
 	add(advice.Note, "once weaned, measured meals and not free choice; treats at most 10 % of the energy", sourcePuppyMeals)
 	const fewHours = "can't go more than a few hours without food; wobbling or seizures are an emergency"
 	switch {
-	case s.AdultWeight >= largeBreed:
+	case s.AdultWeight >= largeBreed || a.Weight >= largeBreed:
 		add(advice.Warn, "25 kg or more when grown: overfeeding harms the joints; once weaned measured meals only, and keep it lean", ours)
 	case 0 < s.AdultWeight && s.AdultWeight < toyBreed:
 		add(advice.Warn, "a toy puppy "+fewHours, ours)

@@ -44,7 +44,7 @@ func TestGrowthIsCautioned(t *testing.T) {
 		{puppy(1*kg, 10*kg, 28), advice.Note, weaning},
 		{kitten(0.4*kg, 4*kg, 55), advice.Note, weaning},
 		{puppy(1*kg, 10*kg, 56), never, weaning},
-		{puppy(1*kg, 10*kg, 0), never, weaning},
+		{puppy(2*kg, 10*kg, 0), never, weaning},
 
 		{puppy(5*kg, 25*kg, 120), advice.Warn, joints},
 		{puppy(5*kg, step(25*kg, 0), 120), never, joints},
@@ -62,9 +62,9 @@ func TestGrowthIsCautioned(t *testing.T) {
 		{by(puppy(5*kg, 10*kg, 120), energy.NRC2006), advice.Note, high},
 		{puppy(5*kg, 10*kg, 120), never, high},
 		{kitten(2*kg, 4*kg, 120), never, "pet puppies"},
-		{by(puppy(1*kg, 10*kg, 55), energy.Klein2019), advice.Warn, kleinAt},
-		{by(puppy(1*kg, 10*kg, 56), energy.Klein2019), never, kleinAt},
-		{puppy(1*kg, 10*kg, 55), never, kleinAt},
+		{by(puppy(2*kg, 10*kg, 55), energy.Klein2019), advice.Warn, kleinAt},
+		{by(puppy(2*kg, 10*kg, 56), energy.Klein2019), never, kleinAt},
+		{puppy(2*kg, 10*kg, 55), never, kleinAt},
 
 		{puppy(9*kg, 10*kg, 364), never, "usually grown"},
 		{puppy(9*kg, 10*kg, 365), advice.Warn, "1 y old: small and medium dogs are usually grown by 8 to 12 months, large ones by 10 to 16"},

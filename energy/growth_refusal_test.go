@@ -34,11 +34,11 @@ func TestGrowthRefuses(t *testing.T) {
 		{"species", func(s *energy.Growth) { s.Animal.Species = 5 }, `energy: species "5": want dog, cat, ferret or other`},
 		{"species", func(s *energy.Growth) { s.Animal.Species = energy.Ferret }, `energy: species "ferret": want dog or cat` + unpub},
 		{"species", func(s *energy.Growth) { s.Animal.Species = energy.Other }, `energy: species "other": want dog or cat` + unpub},
-		{"weight", func(s *energy.Growth) { s.Animal.Weight = 0 }, `energy: weight "": want 50 g to 120 kg for a dog (not given)`},
-		{"weight", func(s *energy.Growth) { s.Animal.Weight = -1 }, `energy: weight "-1 g": want 50 g to 120 kg for a dog`},
+		{"weight", func(s *energy.Growth) { s.Animal.Weight = 0 }, `energy: weight "": want 350 g to 27 kg for a 3 mo old dog (not given)`},
+		{"weight", func(s *energy.Growth) { s.Animal.Weight = -1 }, `energy: weight "-1 g": want 350 g to 27 kg for a 3 mo old dog`},
 		{
 			"weight", func(s *energy.Growth) { s.Animal.Weight = 6 * units.Gram },
-			`energy: weight "6 g": want 50 g to 120 kg for a dog (kilograms? 6 kg is in range)`,
+			`energy: weight "6 g": want 350 g to 27 kg for a 3 mo old dog (kilograms? 6 kg is in range)`,
 		},
 		{
 			"weight", func(s *energy.Growth) { s.Animal.Weight = 24.1 * kg },
@@ -55,7 +55,7 @@ func TestGrowthRefuses(t *testing.T) {
 			`energy: adult weight "24000 kg": want 800 g to 120 kg for a dog (grams? 24000 g is 24 kg)`,
 		},
 		{
-			"adult weight", func(s *energy.Growth) { s.Animal.Species, s.AdultWeight = energy.Cat, 44*kg },
+			"adult weight", func(s *energy.Growth) { s.Animal.Species, s.Animal.Weight, s.AdultWeight = energy.Cat, 3*kg, 44*kg },
 			`energy: adult weight "44 kg": want 1.5 kg to 20 kg for a cat (pounds? 44 lb is 19.96 kg)`,
 		},
 		{
@@ -72,7 +72,9 @@ func TestGrowthRefuses(t *testing.T) {
 		},
 		{
 			"adult weight",
-			func(s *energy.Growth) { s.Animal.Species, s.AdultWeight, s.Method = energy.Cat, 0, energy.NRC2006 },
+			func(s *energy.Growth) {
+				s.Animal.Species, s.Animal.Weight, s.AdultWeight, s.Method = energy.Cat, 3*kg, 0, energy.NRC2006
+			},
 			`energy: adult weight "": want the expected adult weight for method nrc_2006 (not given; without it: per_kilogram, fediaf or factor_on_rer)`,
 		},
 		{
@@ -130,7 +132,9 @@ func TestGrowthRefuses(t *testing.T) {
 		{"circumstances", func(s *energy.Growth) { s.Animal.Circumstances = energy.Lactating }, `energy: circumstances "lactating": ` + alone + "Lactation" + prescribed},
 		{"method", func(s *energy.Growth) { s.Method = energy.PerKilogram }, `energy: method "per_kilogram": ` + methodsDog},
 		{"method", func(s *energy.Growth) { s.Method = 99 }, `energy: method "99": ` + methodsDog},
-		{"method", func(s *energy.Growth) { s.Animal.Species, s.AdultWeight, s.Method = energy.Cat, 7*kg, energy.Klein2019 }, `energy: method "klein_2019": ` + methodsCat},
+		{"method", func(s *energy.Growth) {
+			s.Animal.Species, s.Animal.Weight, s.AdultWeight, s.Method = energy.Cat, 3*kg, 7*kg, energy.Klein2019
+		}, `energy: method "klein_2019": ` + methodsCat},
 	} {
 		t.Run(tt.want, func(t *testing.T) { refused(t, grows(tt.change), tt.field, tt.want) })
 	}

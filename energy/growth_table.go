@@ -26,7 +26,7 @@ var (
 // growthBand is a row that holds below a part of the adult weight or, where
 // the row is chosen by age, below an age. The last row of a table has no end.
 type growthBand struct {
-	part, whole units.Mass // part/whole of the adult weight, kept apart so that the comparison is exact
+	part, whole units.Mass // part/whole of the adult weight
 	until       Age
 	coefficient
 }
@@ -84,7 +84,7 @@ const tableEnd = Year
 func band(rows []growthBand, a Animal, adult units.Mass) coefficient {
 	last := len(rows) - 1
 	for _, r := range rows[:last] {
-		if adult > 0 && r.whole*a.Weight < r.part*adult || adult == 0 && a.Age < r.until {
+		if adult > 0 && r.whole*a.Weight < r.part*adult*(1-onBoundary) || adult == 0 && a.Age < r.until {
 			return r.coefficient
 		}
 	}

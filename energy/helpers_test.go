@@ -30,6 +30,8 @@ func stages() []energy.Stage {
 		Species: energy.Dog, Weight: 24.9 * kg, Age: 4 * energy.Year, Condition: energy.BCS9(6),
 		Ideal: 23 * kg, DaysUnfed: 1, Circumstances: energy.Diabetic,
 	}
+	fat := dog
+	fat.Circumstances = energy.TherapeuticDiet
 	thin := energy.Animal{Species: energy.Cat, Weight: 3.5 * kg, Condition: energy.BCS9(4), Ideal: 4 * kg}
 	return []energy.Stage{
 		energy.Resting{Animal: dog, Method: energy.RERLinear},
@@ -46,7 +48,7 @@ func stages() []energy.Stage {
 			DayBefore: 201 * units.Gram, Method: energy.NRC2006,
 		},
 		energy.Work{Animal: dog, Status: energy.Neutered, Distance: 12 * units.Kilometre, Minutes: 90, Method: energy.TwoTerm},
-		energy.WeightLoss{Animal: dog, Status: energy.Intact, Rate: 0.5, Method: energy.Deficit},
+		energy.WeightLoss{Animal: fat, Status: energy.Intact, Rate: 0.5, Method: energy.Deficit},
 		energy.WeightGain{Animal: thin, Intake: 190, Share: 115, Method: energy.ShareOfIntake},
 		energy.Refeeding{Animal: dog, Ladder: energy.FourDayLadder(), Day: 2, By: "Dr A. Example"},
 		energy.Observed{Animal: thin, Intake: 210, Over: 3 * energy.Week, Before: 3.5 * kg},

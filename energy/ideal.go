@@ -67,6 +67,10 @@ func IdealWeight(a Animal, m Method) (Target, error) {
 			faults = append(faults, refuse("circumstances", bit.String(), grownOnly, "its weight is not that of its condition alone"))
 		}
 	}
+	if a.Ideal > 2*a.Weight && a.Weight >= minPerIdeal*a.Ideal {
+		// A score can't tell how thin an animal is that weighs less than half.
+		faults = append(faults, refuse("ideal weight", a.Ideal.String(), "at most twice the current "+a.Weight.String(), "pounds for kilograms?"))
+	}
 	m = a.idealMethod(m)
 	faults = append(faults, a.checkIdeal(m)...)
 	if len(faults) > 0 {

@@ -58,7 +58,7 @@ func TestIdealWeightIsRefused(t *testing.T) {
 		},
 		{
 			"pounds on record", func(a *energy.Animal) { a.Ideal = 85 * kg }, 0,
-			`energy: ideal weight "85 kg": want a weight between half and twice the current 38.5 kg (pounds for kilograms?)`,
+			`energy: ideal weight "85 kg": want at most twice the current 38.5 kg (pounds for kilograms?)`,
 		},
 		{
 			"an ideal weight no dog has", func(a *energy.Animal) { a.Weight, a.Ideal = 1.2*kg, 0.7*kg }, 0,

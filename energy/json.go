@@ -2,8 +2,8 @@ package energy
 
 import (
 	"encoding/json"
-	"errors"
 	"fmt"
+	"reflect"
 
 	"example.org/bowlgram/internal/enum"
 	"example.org/bowlgram/internal/strictjson"
@@ -62,30 +62,35 @@ func (s *Stored) UnmarshalJSON(data []byte) error {
 	if strictjson.IsNull(data) {
 		return nil
 	}
-	var head struct {
-		Stage string `json:"stage"`
-	}
-	if err := json.Unmarshal(data, &head); err != nil {
+	var members map[string]json.RawMessage
+	if err := strictjson.Into("energy", "stage", data, &members); err != nil {
 		return err
 	}
+	var name string
+	if text, ok := members["stage"]; ok {
+		if err := strictjson.Into("energy", "stage.stage", text, &name); err != nil {
+			return err
+		}
+	}
+	delete(members, "stage") // the others are those of the stage
 	for _, k := range kinds {
-		if k.name != head.Stage {
+		if k.name != name {
 			continue
 		}
-		stage, err := k.decode(data)
+		stage, err := k.decode(members)
 		if err == nil {
 			s.Stage = stage
 		}
 		return err
 	}
-	return refuse("stage", head.Stage, stageNames(), "")
+	return refuse("stage", name, stageNames(), "")
 }
 
 // kind describes one stage.
 type kind struct {
 	name   string
 	is     func(Stage) bool
-	decode func([]byte) (Stage, error)
+	decode func(members map[string]json.RawMessage) (Stage, error)
 }
 
 func newKind[S Stage](name string) kind {
@@ -99,7 +104,14 @@ func stageName(s Stage) (string, error) {
 			return k.name, nil
 		}
 	}
-	return "", refuse("stage", fmt.Sprintf("%T", s), stageNames(), "a stage of another package can't be stored")
+	hint := "a stage of another package can't be stored"
+	switch {
+	case s == nil:
+		return "", refuse("stage", "", stageNames(), "not given")
+	case reflect.TypeOf(s).Kind() == reflect.Pointer:
+		hint = "give the value, not a pointer to it"
+	}
+	return "", refuse("stage", fmt.Sprintf("%T", s), stageNames(), hint)
 }
 
 // stageNames returns all of them, as an error lists them.
@@ -111,137 +123,113 @@ func stageNames() string {
 	return enum.List(names)
 }
 
-func decodeStage[S Stage](data []byte) (Stage, error) {
-	// The members of the stage are those of S, and "stage" itself.
-	var members map[string]json.RawMessage
-	if err := strict(data, &members); err != nil {
-		return nil, err
-	}
-	delete(members, "stage")
-	rest, err := json.Marshal(members)
+func decodeStage[S Stage](members map[string]json.RawMessage) (Stage, error) {
+	data, err := json.Marshal(members)
 	if err != nil {
 		return nil, err
 	}
 	var stage S
-	if err := strict(rest, &stage); err != nil {
+	if err := strictjson.Into("energy", "stage", data, &stage); err != nil {
 		return nil, err
 	}
 	return stage, nil
 }
 
-// strict decodes one JSON value; see package strictjson.
-func strict(data []byte, v any) error {
-	err := strictjson.Decode(data, v)
-	var field *units.FieldError
-	if err == nil || errors.As(err, &field) {
-		return err
-	}
-	return fmt.Errorf("energy: %w", err)
-}
-
-// record decodes data strictly into a fresh value and hands it to set. A JSON
-// null and an error leave everything as it was.
-func record[P any](data []byte, set func(P)) error {
-	if strictjson.IsNull(data) {
-		return nil
-	}
-	var p P
-	if err := strict(data, &p); err != nil {
-		return err
-	}
-	set(p)
-	return nil
+// record decodes one JSON value into a fresh P and hands it to set.
+func record[P any](data []byte, name string, set func(P)) error {
+	return strictjson.Record("energy", name, data, set)
 }
 
 // UnmarshalJSON reads an animal. A member of unknown name, or one that stands
-// twice, is an error: it could hide a gate. A JSON null leaves a as it was.
+// twice, is an error: it could hide a gate. A null member is not given. A JSON null leaves a as it
+// was.
 func (a *Animal) UnmarshalJSON(data []byte) error {
 	type plain Animal
-	return record(data, func(p plain) { *a = Animal(p) })
+	return record(data, "animal", func(p plain) { *a = Animal(p) })
 }
 
 // UnmarshalJSON reads a stage without its name; see Stored, and Animal for
 // what is refused.
 func (r *Resting) UnmarshalJSON(data []byte) error {
 	type plain Resting
-	return record(data, func(p plain) { *r = Resting(p) })
+	return record(data, "resting", func(p plain) { *r = Resting(p) })
 }
 
 // UnmarshalJSON reads a stage without its name; see Stored, and Animal for
 // what is refused.
 func (s *Adult) UnmarshalJSON(data []byte) error {
 	type plain Adult
-	return record(data, func(p plain) { *s = Adult(p) })
+	return record(data, "adult", func(p plain) { *s = Adult(p) })
 }
 
 // UnmarshalJSON reads a stage without its name; see Stored, and Animal for
 // what is refused.
 func (p *Prescribed) UnmarshalJSON(data []byte) error {
 	type plain Prescribed
-	return record(data, func(v plain) { *p = Prescribed(v) })
+	return record(data, "prescribed", func(v plain) { *p = Prescribed(v) })
 }
 
 // UnmarshalJSON reads a stage without its name; see Stored, and Animal for
 // what is refused.
 func (s *Growth) UnmarshalJSON(data []byte) error {
 	type plain Growth
-	return record(data, func(p plain) { *s = Growth(p) })
+	return record(data, "growth", func(p plain) { *s = Growth(p) })
 }
 
 // UnmarshalJSON reads a stage without its name; see Stored, and Animal for
 // what is refused.
 func (s *Gestation) UnmarshalJSON(data []byte) error {
 	type plain Gestation
-	return record(data, func(p plain) { *s = Gestation(p) })
+	return record(data, "gestation", func(p plain) { *s = Gestation(p) })
 }
 
 // UnmarshalJSON reads a stage without its name; see Stored, and Animal for
 // what is refused.
 func (s *Lactation) UnmarshalJSON(data []byte) error {
 	type plain Lactation
-	return record(data, func(p plain) { *s = Lactation(p) })
+	return record(data, "lactation", func(p plain) { *s = Lactation(p) })
 }
 
 // UnmarshalJSON reads a stage without its name; see Stored, and Animal for
 // what is refused.
 func (s *Nursling) UnmarshalJSON(data []byte) error {
 	type plain Nursling
-	return record(data, func(p plain) { *s = Nursling(p) })
+	return record(data, "nursling", func(p plain) { *s = Nursling(p) })
 }
 
 // UnmarshalJSON reads a stage without its name; see Stored, and Animal for
 // what is refused.
 func (s *Work) UnmarshalJSON(data []byte) error {
 	type plain Work
-	return record(data, func(p plain) { *s = Work(p) })
+	return record(data, "work", func(p plain) { *s = Work(p) })
 }
 
 // UnmarshalJSON reads a stage without its name; see Stored, and Animal for
 // what is refused.
 func (s *WeightLoss) UnmarshalJSON(data []byte) error {
 	type plain WeightLoss
-	return record(data, func(p plain) { *s = WeightLoss(p) })
+	return record(data, "weight_loss", func(p plain) { *s = WeightLoss(p) })
 }
 
 // UnmarshalJSON reads a stage without its name; see Stored, and Animal for
 // what is refused.
 func (s *WeightGain) UnmarshalJSON(data []byte) error {
 	type plain WeightGain
-	return record(data, func(p plain) { *s = WeightGain(p) })
+	return record(data, "weight_gain", func(p plain) { *s = WeightGain(p) })
 }
 
 // UnmarshalJSON reads a stage without its name; see Stored, and Animal for
 // what is refused.
 func (s *Refeeding) UnmarshalJSON(data []byte) error {
 	type plain Refeeding
-	return record(data, func(p plain) { *s = Refeeding(p) })
+	return record(data, "refeeding", func(p plain) { *s = Refeeding(p) })
 }
 
 // UnmarshalJSON reads a stage without its name; see Stored, and Animal for
 // what is refused.
 func (s *Observed) UnmarshalJSON(data []byte) error {
 	type plain Observed
-	return record(data, func(p plain) { *s = Observed(p) })
+	return record(data, "observed", func(p plain) { *s = Observed(p) })
 }
 
 // estimateJSON is the written form of an Estimate. The animal is the stage's.
@@ -275,7 +263,7 @@ func (e *Estimate) UnmarshalJSON(data []byte) error {
 		return nil
 	}
 	var j estimateJSON
-	if err := strict(data, &j); err != nil {
+	if err := strictjson.Into("energy", "estimate", data, &j); err != nil {
 		return err
 	}
 	if j.Stage.Stage == nil {

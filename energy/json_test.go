@@ -29,7 +29,7 @@ var goldenStages = []string{
 	`{"stage":"lactation","animal":{"species":"cat","weight":"4 kg"},"young":4,"week":3}`,
 	`{"stage":"nursling","animal":{"species":"cat","weight":"212 g","age":"2 wk"},"day_before":"201 g","method":"nrc_2006"}`,
 	`{"stage":"work","animal":` + goldenDog + `,"status":"neutered","distance":"12 km","minutes":90,"method":"two_term"}`,
-	`{"stage":"weight_loss","animal":` + goldenDog + `,"status":"intact","rate":"0.5 %","method":"deficit"}`,
+	`{"stage":"weight_loss","animal":` + strings.Replace(goldenDog, "diabetic", "therapeutic_diet", 1) + `,"status":"intact","rate":"0.5 %","method":"deficit"}`,
 	`{"stage":"weight_gain","animal":` + goldenCat + `,"intake":"190 kcal","share":"115 %","method":"share_of_intake"}`,
 	`{"stage":"refeeding","animal":` + goldenDog + `,"ladder":"four_day","day":2,"by":"Dr A. Example"}`,
 	`{"stage":"observed","animal":` + goldenCat + `,"intake":"210 kcal","over":"3 wk","before":"3.5 kg"}`,
@@ -108,8 +108,8 @@ func TestStoredThatIsNoStageIsRefusedAndTheReceiverStays(t *testing.T) {
 		`{"stage":"adult","animal":{"wieght":"4 kg"}}`:           `unknown field "wieght"`,
 		`{"stage":"prescribed","daily":"250 kcal","by":"x"} {}`:  `invalid character`,
 		`{"stage":"prescribed","daily":"250 Calories","by":"x"}`: `units: `,
-		`[]`:        `cannot unmarshal array`,
-		`"resting"`: `cannot unmarshal string`,
+		`[]`:        `stage "array": want an object`,
+		`"resting"`: `stage "string": want an object`,
 		`{`:         `unexpected end of JSON input`,
 	} {
 		held := energy.Stored{Stage: linear(16 * kg)}

@@ -219,14 +219,12 @@ func (s Lactation) appendCautions(c []advice.Caution, e Estimate) []advice.Cauti
 		add(advice.Refer, strconv.Itoa(s.Young)+" puppies: no full figure is published beyond "+strconv.Itoa(maxPuppies)+
 			"; she needs at least this, fed free choice, and a veterinarian decides whether puppies are fed by hand", ours)
 	}
-	if e.Method == NRC2006 {
-		switch last := len(milks[a.Species].weeks); {
-		case s.Week > last:
-			add(advice.Refer, "week "+strconv.Itoa(s.Week)+": figures are published up to week "+strconv.Itoa(last)+
-				"; while she nurses she needs at least the last of them, fed free choice, and a veterinarian decides", ours)
-		case s.Week == 0:
-			add(advice.Warn, "week of lactation not known: counted as the peak, week "+strconv.Itoa(s.week()), ours)
-		}
+	switch last := lactationWeeks(a.Species); {
+	case s.Week > last:
+		add(advice.Refer, "week "+strconv.Itoa(s.Week)+": figures are published up to week "+strconv.Itoa(last)+
+			"; while she nurses she needs at least the last of them, fed free choice, and a veterinarian decides", ours)
+	case s.Week == 0 && e.Method == NRC2006:
+		add(advice.Warn, "week of lactation not known: counted as the peak, week "+strconv.Itoa(s.week()), ours)
 	}
 	add(advice.Warn, "feed free choice: the figure is a floor, what to offer at least, and no ration", sourceFloor)
 	if a.Species == Ferret {

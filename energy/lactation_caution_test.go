@@ -44,9 +44,14 @@ func TestWeekPastTheLastPublishedIsReferred(t *testing.T) {
 				t.Errorf("%v: %v in week %d, %v in week %d", species, a, last, b, week)
 			}
 		}
-		// Factors on resting energy have no weeks.
-		silent(t, nursing(species, 5*kg, 4, 10, energy.FactorOnRER), "figures are published up to")
+		cautioned(t, nursing(species, 5*kg, 4, last+1, energy.FactorOnRER), advice.Refer, fmt.Sprintf("figures are published up to week %d", last))
+		silent(t, nursing(species, 5*kg, 4, last, energy.FactorOnRER), "figures are published up to")
 	}
+}
+
+func TestJillThatNursesPastWeaningIsReferred(t *testing.T) {
+	silent(t, nursing(energy.Ferret, 1*kg, 6, 6, 0), "figures are published up to")
+	cautioned(t, nursing(energy.Ferret, 1*kg, 6, 7, 0), advice.Refer, "week 7: figures are published up to week 6")
 }
 
 func TestUnknownWeekOfLactationCountsAsThePeakAndIsSaid(t *testing.T) {

@@ -47,6 +47,17 @@ var milks = [...]milk{
 	},
 }
 
+// jillWeeks: kits are weaned at six to eight weeks, from memory.
+const jillWeeks = 6
+
+// lactationWeeks returns the last week with a published figure.
+func lactationWeeks(s Species) int {
+	if s == Ferret {
+		return jillWeeks
+	}
+	return len(milks[s].weeks)
+}
+
 // A bitch's first four puppies and her next four: kcal × kg^-1 for each.
 const (
 	firstPuppies = 24

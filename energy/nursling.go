@@ -20,8 +20,10 @@ import (
 // middle of 20 to 25. Method NRC2006 takes 25 kcal for a puppy and 22.5 for a
 // kitten, again the middle of 20 to 25, at any age. The tables are the default
 // since they start low: an empty gut is filled up in steps. Sources differ by
-// nearly two, so Low and High are the ends of what they print for the age,
-// whichever method is asked for.
+// two and more, so Low and High are the ends of what the orphans' tables, NRC
+// 2006 and Lawler 2008 print for the age, whichever method is asked for. (SACN
+// 5th ed., Table 23-1, prints 38 kcal as the need at birth; its table for
+// orphans starts at 15.)
 //
 // The weight used is the current one. No condition scale is made for nurslings
 // and none has an ideal weight: both are refused, and a daily gain is looked at
@@ -181,10 +183,13 @@ func (s Nursling) appendCautions(c []advice.Caution, e Estimate) []advice.Cautio
 	}
 	a := &s.Animal
 	c = s.appendGainAlarm(c)
+	if week := weekOfLife(a.Age); e.Weight < nurslingLow[a.Species][week-1] {
+		add(advice.Refer, readable(e.Weight)+" is very little in week "+strconv.Itoa(week)+": a digit too few, or it must be seen now", ours)
+	}
 	if a.DaysUnfed > 0 {
 		add(advice.Refer, "a nursling that has taken nothing for a day is an emergency", ours)
 	}
-	c = slices.Insert(c, 0, s.chilled())
+	c = slices.Insert(c, 0, chilled(s.Animal.Age))
 	add(advice.Warn, "limp, crying without end, or not sucking: an emergency; don't force milk into it", ours)
 	weigh := "weigh it every day at the same hour, in grams: "
 	if a.Age < firstDay {
@@ -200,12 +205,12 @@ func (s Nursling) appendCautions(c []advice.Caution, e Estimate) []advice.Cautio
 }
 
 // chilled returns the first rule of the nursery.
-func (s Nursling) chilled() advice.Caution {
+func chilled(a Age) advice.Caution {
 	c := advice.Caution{
 		Level: advice.Warn, Text: "never feed a chilled nursling: ",
 		Source: advice.Source{Work: "veterinary teaching", Seen: advice.Memory},
 	}
-	switch weekOfLife(s.Animal.Age) {
+	switch weekOfLife(a) {
 	case 1:
 		c.Text += "below about 35 °C "
 		c.Source.Where = "week 1"

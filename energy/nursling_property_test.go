@@ -58,8 +58,8 @@ func TestAnyNurslingIsRefusedOrGivesAFinitePositiveEnergy(t *testing.T) {
 		if !(g.Alarm <= g.Low && 0 < g.Low && g.Low < g.High) {
 			return fmt.Sprintf("gain %+v", g)
 		}
-		alarm := s.DayBefore > 0 && s.Animal.Weight-s.DayBefore < g.Alarm
-		if refer := e.Cautions()[0].Level == advice.Refer; refer != alarm {
+		alarm := s.DayBefore > 0 && s.Animal.Weight-s.DayBefore < g.Alarm || s.Animal.Weight < 130*units.Gram
+		if refer := e.Cautions()[0].Level == advice.Refer; alarm && !refer && s.Animal.Age > 21 || refer && !alarm {
 			return fmt.Sprintf("%v to %v: alarm %v, refer-level caution %v", s.DayBefore, s.Animal.Weight, alarm, refer)
 		} else if refer {
 			alarmed++

@@ -79,10 +79,15 @@ var nurslingHigh = [...][4]units.Mass{
 	Cat: {350 * units.Gram, 500 * units.Gram, 700 * units.Gram, 900 * units.Gram},
 }
 
+// nurslingLow are the weights below which it is a slip or a dying animal: ours,
+// below the smallest breeds.
+var nurslingLow = [...][4]units.Mass{
+	Dog: {50 * units.Gram, 70 * units.Gram, 100 * units.Gram, 130 * units.Gram},
+	Cat: {40 * units.Gram, 70 * units.Gram, 100 * units.Gram, 130 * units.Gram},
+}
+
 // nurslingBounds returns the weights taken in a week of life.
 func nurslingBounds(week int) [3]bounds {
-	table := [3]bounds{Dog: anyStage[Dog], Cat: anyStage[Cat]}
-	table[Dog].high = nurslingHigh[Dog][week-1]
-	table[Cat].high = nurslingHigh[Cat][week-1]
-	return table
+	i := week - 1
+	return [3]bounds{Dog: {anyStage[Dog].low, nurslingHigh[Dog][i]}, Cat: {anyStage[Cat].low, nurslingHigh[Cat][i]}}
 }

@@ -36,6 +36,10 @@ const (
 	observedDays   = 2 * Week
 	observedSteady = 0.02 // of the weight at the start
 	observedLost   = 0.10 // of it, and more: no feeding question any longer
+
+	// Outside these of the weight at the start it is a typing slip.
+	minPerStart = 0.5
+	maxPerStart = 2.0
 )
 
 // Estimate returns the measured intake.
@@ -75,12 +79,13 @@ func (s Observed) check() units.ErrorList {
 	if !(s.Intake > 0 && s.Intake <= maxDaily) {
 		add(refuse("intake", s.Intake.String(), "more than 0 kcal and at most 50000 kcal a day", ""))
 	}
+	add(a.checkEaten(s.Intake))
 	if s.Over < 0 || s.Over > maxAge {
 		add(refuse("over", strconv.Itoa(int(s.Over))+" d", "0 (not given) to 40 y", ""))
 	}
 	if s.Before != 0 && !(s.Before > 0 && !math.IsInf(float64(s.Before), 0)) {
 		add(refuse("weight before", s.Before.String(), "above 0 g, or none if it was not weighed", ""))
-	} else if ratio := float64(a.Weight / s.Before); s.Before > 0 && a.Weight > 0 && !(minPerIdeal <= ratio && ratio <= maxPerIdeal) {
+	} else if ratio := float64(a.Weight / s.Before); s.Before > 0 && a.Weight > 0 && !(minPerStart <= ratio && ratio <= maxPerStart) {
 		add(refuse("weight before", s.Before.String(),
 			"a weight between half and twice the current "+a.Weight.String(), "pounds for kilograms?"))
 	}
@@ -124,12 +129,12 @@ func (s Observed) appendCautions(c []advice.Caution, e Estimate) []advice.Cautio
 	}
 	if changed := a.Weight - s.Before; s.Before == 0 {
 		add(advice.Warn, "no weight at the start: nobody can say that this intake keeps the weight steady")
-	} else if limit := observedSteady * s.Before; changed < -limit || limit < changed {
+	} else if limit := observedSteady * s.Before * (1 + onBoundary); changed < -limit || limit < changed {
 		level, verdict := advice.Warn, "it needs less than it ate"
 		if changed < 0 {
 			verdict = "it needs more than it ate"
 		}
-		if changed <= -observedLost*s.Before {
+		if changed <= -observedLost*s.Before*(1-onBoundary) {
 			level, verdict = advice.Refer, "find the cause before feeding for gain"
 		}
 		add(level, "the weight went from "+readable(s.Before)+" to "+readable(a.Weight)+" ("+s.change()+

@@ -74,6 +74,9 @@ func (s Refeeding) check() units.ErrorList {
 		faults = append(faults, refuse("age", a.Age.String(), "more than 4 wk for refeeding",
 			"milk is fed by age and weight: Nursling, or Prescribed with a veterinarian's figure"))
 	}
+	if a.Age == 0 && 0 < a.Weight && (a.Species == Dog || a.Species == Cat) && a.Weight < adults[a.Species].low {
+		faults = append(faults, refuse("age", "", "an age, for an animal lighter than an adult", "milk is fed by age and weight: Nursling"))
+	}
 	switch {
 	case s.Ladder.IsZero():
 		faults = append(faults, refuse("ladder", "", ladderForms, "not given"))

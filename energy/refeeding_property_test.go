@@ -41,6 +41,7 @@ func TestLadderComesBackBitForBit(t *testing.T) {
 func TestRefeedingNeverFallsAndNeverPassesTheRestingEnergy(t *testing.T) {
 	proptest.Check(t, "day by day", prop.ForAll(func(l energy.Ladder, w units.Mass) string {
 		a := animal(energy.Dog, w)
+		a.Age = 5 * energy.Week // a light animal must have an age
 		previous := units.Energy(0)
 		for day := 1; day <= l.Len()+1; day++ {
 			e, err := refeed(a, l, day).Estimate()
@@ -56,8 +57,10 @@ func TestRefeedingNeverFallsAndNeverPassesTheRestingEnergy(t *testing.T) {
 // 16^0.75 is 8, a power of two, so that not a bit may differ.
 func TestSixteenTimesTheWeightIsEightTimesTheStep(t *testing.T) {
 	proptest.Check(t, "exactly", prop.ForAll(func(l energy.Ladder, w units.Mass) bool {
-		e, err := refeed(animal(energy.Dog, w), l, 1).Estimate()
-		f, err16 := refeed(animal(energy.Dog, 16*w), l, 1).Estimate()
+		a, b := animal(energy.Dog, w), animal(energy.Dog, 16*w)
+		a.Age, b.Age = 5*energy.Week, 5*energy.Week // a light animal must have an age
+		e, err := refeed(a, l, 1).Estimate()
+		f, err16 := refeed(b, l, 1).Estimate()
 		return err == nil && err16 == nil && f.Daily == 8*e.Daily
 	}, anyLadder(), proptest.Quantity[units.Mass](50, 7500)))
 }

@@ -87,8 +87,8 @@ func TestFieldOfTheAnimalOutOfRangeIsRefused(t *testing.T) {
 		{"days unfed", func(a *energy.Animal) { a.DaysUnfed = -1 }, `energy: days unfed "-1": want 0 or more whole days`},
 		{"circumstances", func(a *energy.Animal) { a.Circumstances = 1 << 15 }, `energy: circumstances "32768": want the named bits`},
 		{
-			"ideal weight", func(a *energy.Animal) { a.Ideal = 8.8 * kg },
-			`energy: ideal weight "8.8 kg": want a weight between half and twice the current 4 kg (pounds for kilograms?)`,
+			"ideal weight", func(a *energy.Animal) { a.Ideal = 13 * kg },
+			`energy: ideal weight "13 kg": want a weight from half to three times the current 4 kg (pounds for kilograms?)`,
 		},
 		{
 			"circumstances", func(a *energy.Animal) { a.Circumstances = energy.Growing },

@@ -95,7 +95,8 @@ func (s WeightGain) check() units.ErrorList {
 		faults = append(faults, err)
 	}
 	faults = append(faults, s.checkUnderweight()...)
-	if err := checkIntake(s.Intake, s.Method); err != nil {
+	faults = append(faults, a.checkWell()...)
+	if err := a.checkIntake(s.Intake, s.Method); err != nil {
 		faults = append(faults, err)
 	}
 	if err := checkShare(s.Share, s.Method, gainShares); err != nil {

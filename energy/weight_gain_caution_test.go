@@ -37,7 +37,7 @@ func TestWeightGainIsCautioned(t *testing.T) {
 	silent(t, gain(share), "as much as would")
 
 	// Three times 70 × 14^0.75 = 506.6 is 1519.9.
-	cautioned(t, gain(func(s *energy.WeightGain) { s.Intake = 3000 }), advice.Warn, "check the present intake, 3000 kcal, above 0.5 to 3 times its resting energy (253 kcal to 1520 kcal): kilojoules? that is 717 kcal")
+	cautioned(t, gain(func(s *energy.WeightGain) { s.Intake = 2500 }), advice.Warn, "check the present intake, 2500 kcal, above 0.5 to 3 times its resting energy (253 kcal to 1520 kcal): kilojoules? that is 598 kcal")
 	silent(t, gain(share), "check the present intake")
 }
 

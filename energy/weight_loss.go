@@ -51,6 +51,9 @@ const (
 	lossGate = 0.6
 )
 
+// halfEaten of its plan, and less, is danger for a cat: SACN 5th ed. p. 529.
+const halfEaten = 0.5
+
 // Estimate returns the energy that weight is lost on.
 func (s WeightLoss) Estimate() (Estimate, error) {
 	d := s.withDefaults()
@@ -85,6 +88,13 @@ func (s WeightLoss) Estimate() (Estimate, error) {
 		return Estimate{}, &VeterinarianError{
 			Field: "daily energy", Value: kcal1(e.Daily),
 			Reason: "less than 0.6 times the resting energy at ideal weight, " + kcal1(atIdeal) + ": too little food to lose weight on safely, or an input is wrong",
+			Need:   needDaily,
+		}
+	}
+	if 0 < s.Intake && a.Species == Cat && s.Intake < halfEaten*e.Daily {
+		return Estimate{}, &VeterinarianError{
+			Field: "intake", Value: s.Intake.String(),
+			Reason: "a cat that eats less than half of its plan, " + kcal(e.Daily) + ", is in danger and on no diet: give the old food back and call a veterinarian",
 			Need:   needDaily,
 		}
 	}
@@ -133,6 +143,7 @@ func (s WeightLoss) check() units.ErrorList {
 	faults := a.check(true)
 	faults = append(faults, a.checkGrownWeight("weight loss is computed for dogs and cats: no strict cut for any other without a veterinarian, Prescribed", Dog, Cat)...)
 	faults = append(faults, a.checkNotNeeded()...)
+	faults = append(faults, a.checkWell()...)
 	faults = append(faults, a.checkOverweight()...)
 	methods := []Method{FactorOnRER, RERPower, RERLinear, ShareOfMaintenance, ShareOfIntake, Deficit}
 	if err := checkMethod(s.Method, methods...); err != nil {
@@ -147,7 +158,7 @@ func (s WeightLoss) check() units.ErrorList {
 	case needed && s.Status == 0:
 		faults = append(faults, refuse("status", "", enumStatus+", for method "+s.Method.String(), "not given"))
 	}
-	if err := checkIntake(s.Intake, s.Method); err != nil {
+	if err := a.checkIntake(s.Intake, s.Method); err != nil {
 		faults = append(faults, err)
 	}
 	if err := checkShare(s.Share, s.Method, lossShares); err != nil {
@@ -218,15 +229,57 @@ func (s WeightLoss) checkRate() error {
 	return nil
 }
 
+// checkWell refuses those that a plan would harm: a sick animal, and one that
+// has stopped eating.
+func (a Animal) checkWell() units.ErrorList {
+	var faults units.ErrorList
+	for bit := Diabetic; bit <= LiverDisease; bit <<= 1 {
+		if diseases.Has(bit) && a.Circumstances.Has(bit) {
+			faults = append(faults, &VeterinarianError{
+				Field: "circumstances", Value: bit.String(), Reason: "in illness a change of weight is the veterinarian's to plan", Need: needDaily,
+			})
+		}
+	}
+	if a.DaysUnfed < gateUnfed && (a.DaysUnfed >= 2 || a.DaysUnfed == 1 && a.Species == Cat) {
+		faults = append(faults, &VeterinarianError{
+			Field: "days unfed", Value: strconv.Itoa(a.DaysUnfed), Reason: "an animal that does not eat is put on no plan: find the cause first", Need: needDaily,
+		})
+	}
+	return faults
+}
+
 // checkIntake refuses an intake that no animal has, and one missing where the
 // method needs it.
-func checkIntake(intake units.Energy, m Method) error {
+func (a Animal) checkIntake(intake units.Energy, m Method) error {
 	const accepted = "more than 0 kcal and at most 50000 kcal a day"
 	switch {
 	case m == ShareOfIntake && intake == 0:
 		return refuse("intake", "", accepted+", for method share_of_intake", "not given")
 	case !(0 <= intake && intake <= maxDaily) || math.Signbit(float64(intake)):
 		return refuse("intake", intake.String(), accepted, "")
+	}
+	if usual, what, ok := a.usual(); ok && intake > absurdHigh*usual.High {
+		return refuse("intake", intake.String(), "at most "+kcal(absurdHigh*usual.High)+" a day, far above "+what, slips(intake, usual))
+	}
+	return a.checkEaten(intake)
+}
+
+// checkEaten refuses a dog or a cat that eats so little that a veterinarian must
+// see it: ours. An intake of zero is not known.
+func (a Animal) checkEaten(intake units.Energy) error {
+	if !(intake > 0) || a.Species != Dog && a.Species != Cat || !adults[a.Species].contains(a.Weight) {
+		return nil
+	}
+	w, _ := a.weightUsed()
+	if nine, scored := a.Condition.Nine(); scored && a.Condition.isValid() && nine > idealScore && w == a.Weight {
+		w = a.target(PerPoint).Weight
+	}
+	if least := lossGate * rer(w); intake < least {
+		return &VeterinarianError{
+			Field: "intake", Value: intake.String(),
+			Reason: "less than 0.6 times the resting energy, " + kcal(rer(w)) + ": an animal that eats so little must be seen, or the intake is wrong",
+			Need:   needDaily,
+		}
 	}
 	return nil
 }

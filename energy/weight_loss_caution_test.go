@@ -106,8 +106,7 @@ func TestWeightLossIsCautioned(t *testing.T) {
 		{"share of more", loss(energy.Cat, share(448)), 0, "already less", true},
 		{"share of less", loss(energy.Cat, share(440)), advice.Warn, "it eats 440 kcal now, already less than the 448 kcal", false},
 		// 70 × 20^0.75 = 662.0; three times that 1986, half of it 331.
-		{"kilojoules", loss(energy.Dog, eats(4000)), advice.Warn, "check the present intake, 4000 kcal, above 0.5 to 3 times its resting energy (331 kcal to 1987 kcal): kilojoules? that is 956 kcal", false},
-		{"a meal", loss(energy.Dog, eats(300)), advice.Warn, "check the present intake, 300 kcal, below 0.5 to 3 times its resting energy (331 kcal to 1987 kcal): one of 2 meals? the day is 600 kcal", false},
+		{"kilojoules", loss(energy.Dog, eats(3000)), advice.Warn, "check the present intake, 3000 kcal, above 0.5 to 3 times its resting energy (331 kcal to 1987 kcal): kilojoules? that is 717 kcal", false},
 		{"usual intake", loss(energy.Dog, eats(900)), 0, "check the present intake", true},
 		{
 			"an unusual weight",
@@ -127,7 +126,7 @@ func TestWeightLossIsCautioned(t *testing.T) {
 
 func TestEveryCautionOfAPlanHasLevelTextAndSource(t *testing.T) {
 	for _, s := range []energy.Stage{
-		loss(energy.Dog, func(s *energy.WeightLoss) { s.Intake = 5000 }), loss(energy.Cat, unchanged),
+		loss(energy.Dog, func(s *energy.WeightLoss) { s.Intake = 3000 }), loss(energy.Cat, unchanged),
 		energy.WeightGain{Animal: energy.Animal{Species: energy.Cat, Weight: 4 * kg, Ideal: 5 * kg, Age: 12 * energy.Year}, Intake: 900},
 	} {
 		for _, c := range estimate(t, s).Cautions() {

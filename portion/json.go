@@ -2,7 +2,6 @@ package portion
 
 import (
 	"encoding/json"
-	"fmt"
 	"math"
 
 	"example.org/bowlgram/diet"
@@ -40,8 +39,8 @@ func (r *Ration) UnmarshalJSON(data []byte) error {
 		return nil
 	}
 	var j rationJSON
-	if err := strictjson.Decode(data, &j); err != nil {
-		return fmt.Errorf("portion: ration: %w", err)
+	if err := strictjson.Into("portion", "ration", data, &j); err != nil {
+		return err
 	}
 	x, err := Weigh(j.Need, j.Menu)
 	if err != nil {
@@ -89,8 +88,8 @@ func (w *Weighed) UnmarshalJSON(data []byte) error {
 		return nil
 	}
 	var j weighedJSON
-	if err := strictjson.Decode(data, &j); err != nil {
-		return fmt.Errorf("portion: weighed: %w", err)
+	if err := strictjson.Into("portion", "weighed", data, &j); err != nil {
+		return err
 	}
 	x, err := j.Ration.On(j.Step)
 	if err != nil {

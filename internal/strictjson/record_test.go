@@ -1,0 +1,62 @@
+package strictjson
+
+import (
+	"errors"
+	"testing"
+
+	"example.org/bowlgram/units"
+)
+
+type weighed struct {
+	Name  string     `json:"name"`
+	Mass  units.Mass `json:"mass"`
+	Times int        `json:"times"`
+	Often bool       `json:"often"`
+	List  []string   `json:"list"`
+	Inner inner      `json:"inner"`
+}
+
+type inner struct {
+	A int `json:"a"`
+}
+
+func (i *inner) UnmarshalJSON(data []byte) error {
+	type plain inner
+	return Record("pkg", "inner", data, func(p plain) { *i = inner(p) })
+}
+
+func TestErrorOfARecordIsInWords(t *testing.T) {
+	for text, want := range map[string]string{
+		`{"mass":5}`:          `pkg: outer.mass "number": want text with a unit, as in "100 g"`,
+		`{"name":5}`:          `pkg: outer.name "number": want text`,
+		`{"times":"5"}`:       `pkg: outer.times "string": want a whole number`,
+		`{"often":1}`:         `pkg: outer.often "number": want true or false`,
+		`{"list":"a"}`:        `pkg: outer.list "string": want an array`,
+		`[]`:                  `pkg: outer "array": want an object`,
+		`{"inner":{"a":"x"}}`: `pkg: inner.a "string": want a whole number`,
+		`{"inner":{"b":1}}`:   `pkg: inner: json: unknown field "b"`,
+		`{"b":1}`:             `pkg: outer: json: unknown field "b"`,
+		`{"mass":"5"}`:        `pkg: outer: units: mass "5": no unit: want kg, g, mg, lb or oz`,
+	} {
+		set := false
+		err := Record("pkg", "outer", []byte(text), func(weighed) { set = true })
+		if err == nil || err.Error() != want || set {
+			t.Errorf("%s\ngot  %v, set %v\nwant %s", text, err, set, want)
+		}
+	}
+	var field *units.FieldError
+	if err := Record("pkg", "outer", []byte(`{"mass":5}`), func(weighed) {}); !errors.As(err, &field) || field.Field != "outer.mass" {
+		t.Errorf("%v, want a *units.FieldError of outer.mass", err)
+	}
+}
+
+func TestRecordIsHandedOn(t *testing.T) {
+	var got weighed
+	err := Record("pkg", "outer", []byte(`{"mass":"5 g","inner":{"a":2}}`), func(w weighed) { got = w })
+	if err != nil || got.Mass != 5 || got.Inner.A != 2 {
+		t.Errorf("%+v, %v", got, err)
+	}
+	if err := Record("pkg", "outer", []byte(` null `), func(weighed) { t.Error("null was handed on") }); err != nil {
+		t.Error(err)
+	}
+}
