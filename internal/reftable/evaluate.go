@@ -24,6 +24,8 @@ var evaluators = []evaluator{
 	refeeding, unfedCat, allometric,
 	resting, linearLimit, adult, adultFactor, adultCoefficient, ferretPerKilogram,
 	serving, amount, cups, nutrientMinimum, scaled, referenceIntake,
+	predictorFactor, byDefault, ofAnalysis, basis, scaledProfile, standardUnit,
+	severalFoods, afterACan, counted, blend, packCost, energyCost,
 	sample, coverage, quantileOf, limits, target, grubbsPoint, ofSD, variance,
 }
 

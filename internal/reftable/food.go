@@ -120,7 +120,7 @@ func cups(r Row, in inputs) (float64, error) {
 	return g / cup.Mass.Grams(), err
 }
 
-// prescribed takes the row's energy as given, for an animal that no gate stops.
+// prescribed takes the row's energy as given.
 func prescribed(in inputs) (energy.Estimate, error) {
 	key, ok := in.first("energy_kcal_day", "der_kcal_day", "mer_kcal_day", "de_kcal_day", "der_kcal", "kcal_day", "need_kcal")
 	if !ok {
@@ -130,11 +130,7 @@ func prescribed(in inputs) (energy.Estimate, error) {
 	if err != nil {
 		return energy.Estimate{}, err
 	}
-	return energy.Prescribed{
-		Animal: healthy(energy.Dog, 10*units.Kilogram),
-		Daily:  units.Energy(x) * units.Kilocalorie,
-		By:     "the printed example",
-	}.Estimate()
+	return day(x)
 }
 
 // weigh weighs a food of the row's energy density.

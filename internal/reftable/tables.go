@@ -13,6 +13,7 @@ func Tables() []string {
 	return []string{
 		"units", "ucum", "adult-energy", "growth", "reproduction", "neonates", "activity",
 		"weight-loss", "body-condition", "refeeding", "thresholds", "worked-examples", "practice", "statistics", "nutrient-minima",
+		"energy-density", "basis-conversion", "densities",
 	}
 }
 

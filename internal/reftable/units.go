@@ -230,3 +230,23 @@ func convertedWeight(r Row, in inputs) (float64, error) {
 	}
 	return 0, ErrNoEvaluator
 }
+
+// standardUnit gives a unit of the library, or a volume in US cups.
+func standardUnit(r Row, in inputs) (float64, error) {
+	switch r.Quantity {
+	case "cup for US nutrition labelling (human food)":
+		return volumeIn(units.LabelCup, r.Unit), nil
+	case "US customary cup":
+		if r.Unit != "mL" {
+			return 0, ErrNoEvaluator
+		}
+		return volumeIn(units.USCup, r.Unit), nil
+	case "avoirdupois ounce":
+		return massIn(units.Ounce, r.Unit), nil
+	}
+	if in.signature() != "cup_ml" || r.Unit != "x" {
+		return 0, ErrNoEvaluator
+	}
+	ml, err := in.number("cup_ml")
+	return (units.Volume(ml) * units.Millilitre).USCups(), err
+}
