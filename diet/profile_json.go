@@ -5,6 +5,7 @@ import (
 	"maps"
 	"slices"
 
+	"example.org/bowlgram/internal/enum"
 	"example.org/bowlgram/units"
 )
 
@@ -28,21 +29,28 @@ func (p Profile) MarshalJSON() ([]byte, error) {
 // UnmarshalJSON reads a profile, as [Food.UnmarshalJSON] does a food. Milligrams
 // are read too: "22 mg/1000 kcal".
 func (p *Profile) UnmarshalJSON(data []byte) error {
-	var (
-		members map[string]*PerMcal
-		errs    units.ErrorList
-	)
-	if err := decode(data, "profile", func(m map[string]*PerMcal) { members = m }); err != nil || members == nil {
+	var members map[string]json.RawMessage
+	if err := decode(data, "profile", func(m map[string]json.RawMessage) { members = m }); err != nil || members == nil {
 		return err
 	}
+	var errs units.ErrorList
 	contents := make(map[Nutrient]PerMcal, len(members))
 	for _, name := range slices.Sorted(maps.Keys(members)) {
 		n, err := ParseNutrient(name)
-		switch v := members[name]; {
-		case err != nil:
+		if err != nil || n.String() != name { // " fat" would stand beside "fat"
+			errs = append(errs, refuse("nutrient", name, enum.List(nutrientNames)))
+			continue
+		}
+		var text *string // null is not stated
+		if json.Unmarshal(members[name], &text) != nil {
+			errs = append(errs, refuse("profile."+name, string(members[name]), `text with a unit, as in "66.8 g/1000 kcal"`))
+			continue
+		}
+		if text == nil {
+			continue
+		}
+		if contents[n], err = ParsePerMcal(*text); err != nil {
 			errs = append(errs, err)
-		case v != nil:
-			contents[n] = *v
 		}
 	}
 	if err := errs.Err(); err != nil {
