@@ -34,6 +34,17 @@ var (
 	sourceRateCat = advice.Source{Work: sacn, Where: "p. 529", Seen: advice.Primary}
 )
 
+// SafeLossRate returns the weight that a dog or a cat on a plan may lose, percent
+// of its initial weight a week: 0.5 to 2 % in dogs, 0.5 to 1 % in cats (SACN 5th
+// ed., p. 522, 529). The zero Range is for any other species.
+func SafeLossRate(s Species) units.Range[units.Percent] {
+	if s != Dog && s != Cat {
+		return units.Range[units.Percent]{}
+	}
+	rate, _ := safeRate(s)
+	return rate
+}
+
 // safeRate returns the rate of the species and where it is from.
 func safeRate(s Species) (units.Range[units.Percent], advice.Source) {
 	if s == Cat {

@@ -198,7 +198,7 @@ func (s Nursling) appendCautions(c []advice.Caution, e Estimate) []advice.Cautio
 	g := s.gainTo(max(a.Age, firstDay)+Day, a.Weight)
 	add(advice.Note, weigh+readable(g.Low)+" to "+readable(g.High)+" a day is expected; under "+readable(g.Alarm)+
 		" call the veterinarian", s.sourceGain())
-	add(advice.Note, "a stomach takes about 4 mL for each 100 g, "+round(millilitresPerGram*e.Weight.Grams(), 1)+
+	add(advice.Note, "a stomach takes about 4 mL for each 100 g, "+round(StomachCapacity(e.Weight).Millilitres(), 1)+
 		" mL a feed now: the day's milk in as many feeds as that takes, through the night too", sourceStomach)
 	add(advice.Note, "for an orphan: one that its mother feeds needs only what it doesn't get from her", ours)
 	return append(c, startingEstimate())
@@ -222,5 +222,9 @@ func chilled(a Age) advice.Caution {
 	return c
 }
 
-// millilitresPerGram is the milk that a nursling takes at once: 4 mL/100 g.
-const millilitresPerGram = 0.04
+// StomachCapacity returns what the stomach of a nursling of weight w takes at
+// once with comfort: 4 mL for each 100 g (Lawler 2008). Sources print 4 to 5.
+func StomachCapacity(w units.Mass) units.Volume {
+	const millilitresPerGram = 0.04
+	return units.Volume(millilitresPerGram * w.Grams())
+}

@@ -36,7 +36,7 @@ type WeightLoss struct {
 	Animal Animal        `json:"animal"`
 	Status Status        `json:"status,omitzero"`
 	Intake units.Energy  `json:"intake,omitzero"` // kcal a day eaten now; zero is not known
-	Share  units.Percent `json:"share,omitzero"`  // of Intake, 50 to 100 %; zero is 80 %
+	Share  units.Percent `json:"share,omitzero"`  // of Intake, 50 to 120 %; zero is 80 %
 	Rate   units.Percent `json:"rate,omitzero"`   // of the weight, a week; zero is 1 % (dog) or 0.75 % (cat)
 	Method Method        `json:"method,omitzero"`
 }

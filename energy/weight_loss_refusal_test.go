@@ -79,18 +79,18 @@ func TestWeightLossIsRefused(t *testing.T) {
 		},
 		{
 			"a fraction", "share", func(s *energy.WeightLoss) { s.Method, s.Intake, s.Share = energy.ShareOfIntake, 1200, 0.8 },
-			`energy: share "0.8 %": want 50 % to 100 % of the intake (a fraction? 0.8 is 80 %)`,
+			`energy: share "0.8 %": want 50 % to 120 % of the intake (a fraction? 0.8 is 80 %)`,
 		},
 		{
-			"more than now", "share", func(s *energy.WeightLoss) { s.Method, s.Intake, s.Share = energy.ShareOfIntake, 1200, 101 },
-			`energy: share "101 %": want 50 % to 100 % of the intake`,
+			"more than now", "share", func(s *energy.WeightLoss) { s.Method, s.Intake, s.Share = energy.ShareOfIntake, 1200, 121 },
+			`energy: share "121 %": want 50 % to 120 % of the intake`,
 		},
 		{
 			"share NaN", "share",
 			func(s *energy.WeightLoss) {
 				s.Method, s.Intake, s.Share = energy.ShareOfIntake, 1200, units.Percent(math.NaN())
 			},
-			`energy: share "NaN %": want 50 % to 100 % of the intake`,
+			`energy: share "NaN %": want 50 % to 120 % of the intake`,
 		},
 		{
 			"rate without deficit", "rate", func(s *energy.WeightLoss) { s.Rate = 1 },

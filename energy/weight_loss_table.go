@@ -31,11 +31,12 @@ var sourceLossShare = advice.Source{Work: "Clinician's Brief, Obesity Management
 
 // Share of the present intake: an SACN 5th ed. case, p. 540, cuts 920 kcal to
 // 725, "approximately 80 %". The range that is accepted is ours; AAHA 2014 (from
-// memory) changes by 5 to 20 %, and the case started with all of the intake.
+// memory) changes by 5 to 20 % either way, and the case started with all of the
+// intake.
 const defaultLossShare units.Percent = 80
 
 var (
-	lossShares = units.Range[units.Percent]{Low: 50, High: 100}
+	lossShares = units.Range[units.Percent]{Low: 50, High: 120}
 
 	sourceIntakeShare = advice.Source{Work: sacn, Where: "case, p. 540, approximately 80 %", Seen: advice.Primary}
 )

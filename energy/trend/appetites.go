@@ -16,7 +16,7 @@ type Scored struct {
 // twice, is an error. A JSON null leaves s as it was.
 func (s *Scored) UnmarshalJSON(data []byte) error {
 	type plain Scored
-	return record(data, func(p plain) { *s = Scored(p) })
+	return record(data, "scored", func(p plain) { *s = Scored(p) })
 }
 
 // Appetites is a log of the appetite of one animal, the oldest day first, at

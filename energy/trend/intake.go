@@ -24,7 +24,7 @@ type Served struct {
 // stands twice, is an error. A JSON null leaves s as it was.
 func (s *Served) UnmarshalJSON(data []byte) error {
 	type plain Served
-	return record(data, func(p plain) { *s = Served(p) })
+	return record(data, "served", func(p plain) { *s = Served(p) })
 }
 
 // Eaten returns what was not left.

@@ -51,9 +51,9 @@ func TestLogsSurviveJSON(t *testing.T) {
 func TestRecordIsReadStrictly(t *testing.T) {
 	before := trend.Weighing{Date: on("2026-11-02"), Weight: 4300, Readability: 10}
 	for _, tt := range []struct{ text, want string }{
-		{`{"date":"2026-11-02","weight":"4.3 kg","readability":"10 g","weigth":"4 kg"}`, `trend: json: unknown field "weigth"`},
-		{`{"date":"2026-11-02","weight":"4.3 kg","weight":"9.3 kg"}`, `trend: member "weight" stands twice`},
-		{`{"date":"2026-11-02","Weight":"4.3 kg"}`, `trend: member "Weight": want a name in lower case`},
+		{`{"date":"2026-11-02","weight":"4.3 kg","readability":"10 g","weigth":"4 kg"}`, `trend: weighing: json: unknown field "weigth"`},
+		{`{"date":"2026-11-02","weight":"4.3 kg","weight":"9.3 kg"}`, `trend: weighing: member "weight" stands twice`},
+		{`{"date":"2026-11-02","Weight":"4.3 kg"}`, `trend: weighing: member "Weight": want a name in lower case`},
 		{`{"weight":4.3}`, ``},
 		{`{"date":"2026-02-29"}`, `trend: date "2026-02-29": ` + wantDay},
 		{`{"date":"2.11.2026"}`, `trend: date "2.11.2026": ` + wantDay},

@@ -31,7 +31,7 @@ type Nursling struct {
 // twice, is an error. A JSON null leaves l as it was.
 func (l *Litter) UnmarshalJSON(data []byte) error {
 	type plain Litter
-	return record(data, func(p plain) { *l = Litter(p) })
+	return record(data, "litter", func(p plain) { *l = Litter(p) })
 }
 
 // Gained is what a nursling put on up to one weighing. It is comparable.
@@ -67,10 +67,6 @@ func (r Report) Alarm() bool {
 	n := len(r.Gains)
 	return n > 0 && r.Gains[n-1].Flag.Level == advice.Refer
 }
-
-// millilitresPerGram is the comfortable feed, 4 mL/100 g: Lawler 2008, as
-// package energy has it.
-const millilitresPerGram = 0.04
 
 const maxFeeds = 24
 
@@ -158,7 +154,7 @@ func (l Litter) report(n Nursling, today Date) (Report, error) {
 		return r, nil // among the faults of the litter
 	}
 	r.Milk = l.Milk.Volume(r.Need.Daily)
-	r.Stomach = units.Volume(millilitresPerGram * last.Weight.Grams())
+	r.Stomach = energy.StomachCapacity(last.Weight)
 	needed := math.Ceil(float64(r.Milk / r.Stomach))
 	if needed > maxFeeds {
 		return Report{}, refuse("milk", l.Milk.String(), "rich enough for 24 feeds a day that the stomach holds", "too thin")

@@ -29,7 +29,7 @@ type Plan struct {
 // twice, is an error. A JSON null leaves p as it was.
 func (p *Plan) UnmarshalJSON(data []byte) error {
 	type plain Plan
-	return record(data, func(v plain) { *p = Plan(v) })
+	return record(data, "plan", func(v plain) { *p = Plan(v) })
 }
 
 // Target rates, percent of the initial weight a week.

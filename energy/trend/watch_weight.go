@@ -65,10 +65,10 @@ func (w Watch) weightFlags() []Flag {
 func (w Watch) rateFlags(before, last Weighing) []Flag {
 	c := change(before, last)
 	lost, text := -c.PerWeek, percent(-c.PerWeek)+" of its weight a week since "+before.Date.String()
-	// The high end of the rate that energy.WeightLoss.Goal calls safe.
-	safe, source := units.Percent(2), sourceRate
+	// Of a ferret and others no rate is published: the dog's is taken.
+	safe, source := energy.SafeLossRate(energy.Dog).High, sourceRate
 	if w.Animal.Species == energy.Cat {
-		safe, source = 1, sourceRateCat
+		safe, source = energy.SafeLossRate(energy.Cat).High, sourceRateCat
 	}
 	flag := func(k FlagKind, l advice.Level, text string, s advice.Source) []Flag {
 		return []Flag{{k, last.Date, advice.Caution{Level: l, Text: text, Source: s}}}

@@ -17,5 +17,5 @@ type Weighing struct {
 // twice, is an error. A JSON null leaves w as it was.
 func (w *Weighing) UnmarshalJSON(data []byte) error {
 	type plain Weighing
-	return record(data, func(p plain) { *w = Weighing(p) })
+	return record(data, "weighing", func(p plain) { *w = Weighing(p) })
 }

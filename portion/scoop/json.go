@@ -2,7 +2,6 @@ package scoop
 
 import (
 	"encoding/json"
-	"fmt"
 
 	"example.org/bowlgram/internal/strictjson"
 )
@@ -21,17 +20,15 @@ func (c Calibration) MarshalJSON() ([]byte, error) {
 // does, an unknown member, and one that stands twice. A JSON null leaves the
 // value as it was; on an error it stays so too.
 func (c *Calibration) UnmarshalJSON(data []byte) error {
-	if strictjson.IsNull(data) {
-		return nil
-	}
 	type plain Calibration
-	var p plain
-	if err := strictjson.Decode(data, &p); err != nil {
-		return fmt.Errorf("scoop: calibration: %w", err)
-	}
-	if err := Calibration(p).Validate(); err != nil {
+	var invalid error
+	err := strictjson.Record("scoop", "calibration", data, func(p plain) {
+		if invalid = Calibration(p).Validate(); invalid == nil {
+			*c = Calibration(p)
+		}
+	})
+	if err != nil {
 		return err
 	}
-	*c = Calibration(p)
-	return nil
+	return invalid
 }
