@@ -25,10 +25,11 @@ func (a *Analysis) isOfAnotherForm(form Form) bool {
 	return a.Defaults != 0 && form != 0 && a.Defaults != form
 }
 
-// isMoisture is that of the food with this analysis.
+// isMoisture refuses a fraction, 0.78, typed for 78 %: only a fat or an oil has
+// less than 1 % of water (ours).
 func (a *Analysis) isMoisture(form Form) bool {
-	f := Food{Form: form, Analysis: *a}
-	return f.isMoisture()
+	p := a.Moisture
+	return p == 0 || p > 0 && p < 100 && (p >= 1 || form == FatOrOil)
 }
 
 // faults adds what no food of that form can have. What is missing is left to

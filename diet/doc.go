@@ -12,11 +12,27 @@
 //
 // An [Analysis] is what the food is made of. [Analysis.Predict] gives the energy
 // by a named equation, with the working in [Prediction.Explain] and the doubts
-// in [Prediction.Cautions]; [Prediction.Against] holds it against the label.
+// in [Prediction.Cautions]; [Prediction.Against] holds it against the label. A
+// [Profile] holds nutrients per 1000 kcal; [Profile.Check] holds it against
+// published minima at the energy that an animal really gets.
+//
+// A [Mix] is foods stirred together, with water or without: [Mix.Food] is the
+// food they make, by mass, and [Food.PerVolume] its kcal/mL once the volume it
+// fills is measured. [Compare] sets foods side by side.
+//
+// # Menus
+//
+// A [Menu] holds up to eight foods. Treats, fixed masses and counts of household
+// units ([Fixed], [Count]) come out of the day's energy first; [Share] is of the
+// energy that they leave; the one [Rest] takes what is left then. Half of the
+// energy is neither half of the grams nor half a can. [Label.Others] names further
+// units that can be counted, [Food.Unit] says what one weighs and holds, and
+// [Label.Packs] what the food is sold in. Package portion does the sums.
 //
 // # What it is not
 //
-// It balances no ration and judges no food adequate. It predicts no energy
+// It balances no ration and never calls a food adequate: what was not given is
+// not judged. It predicts no energy
 // unasked: a label without any is refused until [Food.Predictor] names the
 // equation, and then [Density.Origin] says that it was predicted.
 //

@@ -3,6 +3,7 @@ package diet
 import (
 	"math"
 
+	"example.org/bowlgram/internal/enum"
 	"example.org/bowlgram/units"
 )
 
@@ -16,6 +17,8 @@ import (
 // ask for one of the two, and newer ones for the household unit only.
 type Label struct {
 	Energy units.EnergyDensity `json:"energy,omitzero"` // as fed
+	// Claim is how the energy was arrived at: calculated or fed.
+	Claim Claim `json:"claim,omitzero"`
 	// HalfStep is half the step Energy was rounded to when printed. Zero means
 	// 5 kcal/kg where Energy in kcal/kg is divisible by 10 and 0.5 kcal/kg
 	// otherwise, but never more than half of Energy. No rule for rounding was
@@ -50,7 +53,7 @@ const maxFigure = 1e9
 // check refuses figures that no label can carry: all of them at once.
 func (f *Food) check() error {
 	l, s := &f.Label, &f.Label.Serving
-	if isFigure(l.Energy) && isHalfStep(l.HalfStep, l.Energy) && s.isSound() && l.Others.isSound(s.Name) && l.Packs.isSound() && f.isMoisture() {
+	if isFigure(l.Energy) && isHalfStep(l.HalfStep, l.Energy) && s.isSound() && l.Others.isSound(s.Name) && l.Packs.isSound() && int(l.Claim) < len(claimNames) && f.Analysis.isSound(f.Form) {
 		return nil
 	}
 	var errs units.ErrorList
@@ -58,8 +61,11 @@ func (f *Food) check() error {
 	s.check(&errs, "label.serving")
 	l.Others.check(&errs, s.Name)
 	l.Packs.check(&errs)
-	if !f.isMoisture() {
-		errs = append(errs, refuse("analysis.moisture", number(float64(f.Analysis.Moisture))+" %", "1 % or more and below 100 %, or none if not known"))
+	if int(l.Claim) >= len(claimNames) {
+		errs = append(errs, refuse("label.claim", "out of range", enum.List(claimNames)))
+	}
+	if !f.Analysis.isSound(f.Form) {
+		f.Analysis.faults(&errs, f.Form)
 	}
 	return errs.Err()
 }
@@ -70,13 +76,6 @@ func isFigure[Q units.Quantity](q Q) bool { return q >= 0 && q <= maxFigure }
 // of a figure that is not stated doesn't matter, but must be a number.
 func isHalfStep[Q units.Quantity](half, figure Q) bool {
 	return half == 0 || half > 0 && half <= maxFigure && (figure == 0 || half < figure)
-}
-
-// isMoisture refuses a fraction, 0.78, typed for 78 %: only a fat or an oil has
-// less than 1 % of water (ours).
-func (f *Food) isMoisture() bool {
-	p := f.Analysis.Moisture
-	return p == 0 || p > 0 && p < 100 && (p >= 1 || f.Form == FatOrOil)
 }
 
 // checkFigure adds what is wrong with a figure and its half-step. The names are
