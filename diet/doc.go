@@ -13,7 +13,7 @@
 // An [Analysis] is what the food is made of. [Analysis.Predict] gives the energy
 // by a named equation, with the working in [Prediction.Explain] and the doubts
 // in [Prediction.Cautions]; [Prediction.Against] holds it against the label. A
-// [Profile] holds nutrients per 1000 kcal; [Profile.Check] holds it against
+// [Profile] holds nutrients per 1000 kcal; an [Adequacy] holds it against
 // published minima at the energy that an animal really gets.
 //
 // A [Mix] is foods stirred together, with water or without: [Mix.Food] is the
