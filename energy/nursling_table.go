@@ -19,7 +19,7 @@ var (
 // value is from: they differ by nearly two.
 
 // perPound makes kcal/lb, as the handbook prints them, kcal/100 g.
-const perPound = 100 / 453.59237
+const perPound = float64(100 * units.Gram / units.Pound)
 
 // From birth to weaning, whatever the age.
 const (
@@ -69,8 +69,9 @@ func (s Nursling) coefficient(method Method) coefficient {
 	return c
 }
 
-// weekOfLife returns 1 for days 1 to 7, and so on up to 4.
-func weekOfLife(a Age) int { return int(max(1, min((a+Week-1)/Week, maxNursling/Week))) }
+// weekOfLife returns 1 for days 1 to 7, and so on up to 4; the day that follows
+// the last counts with it.
+func weekOfLife(a Age) int { return int(min((a+Week-1)/Week, maxNursling/Week)) }
 
 // nurslingHigh are the heaviest weights taken, by week of life: ours, above the
 // largest breeds.
