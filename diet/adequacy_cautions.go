@@ -35,7 +35,7 @@ func (a Adequacy) Cautions() []advice.Caution {
 			c = append(c, a.outside(&f))
 		}
 	}
-	c = a.comparedAsPrinted(c, intake)
+	c = a.assumed(a.comparedAsPrinted(c, intake))
 	if names := a.notJudged(); len(names) > 0 {
 		c = append(c, advice.Caution{
 			Level: advice.Note,
@@ -54,17 +54,17 @@ func (a *Adequacy) outside(f *Finding) advice.Caution {
 	if a.Stage != Maintenance || f.Nutrient == Taurine && a.Animal.Species == energy.Cat {
 		level = advice.Refer
 	}
-	name, have := f.Nutrient.words(), amountText(f.Nutrient, f.Have)
+	name, have, need := f.Nutrient.words(), amountText(f.Nutrient, f.Have), amountText(f.Nutrient, f.Need)
 	var text string
-	switch {
-	case f.Rule == Maximum:
-		text = name + " is above the maximum: " + have + " of at most " + amountText(f.Nutrient, f.Need)
-	case f.Rule == RatioMaximum:
-		text = name + " is too much for the phosphorus: " + have + ", at most " + number(f.Ratio) + " times the phosphorus is " + amountText(f.Nutrient, f.Need)
-	case f.Rule == RatioMinimum:
-		text = name + " is too little for the phosphorus: " + have + ", at least " + number(f.Ratio) + " times the phosphorus is " + amountText(f.Nutrient, f.Need)
+	switch f.Rule {
+	case Maximum:
+		text = name + " is above the maximum: " + have + " of at most " + need
+	case RatioMaximum:
+		text = name + " is too much for the phosphorus: " + have + " of at most " + need + ", " + number(f.Ratio) + " × the phosphorus"
+	case RatioMinimum:
+		text = name + " is too little for the phosphorus: " + have + " of at least " + need + ", " + number(f.Ratio) + " × the phosphorus"
 	default:
-		text = name + " is short: " + have + " of at least " + amountText(f.Nutrient, f.Need)
+		text = name + " is short: " + have + " of at least " + need
 	}
 	if f.Rule == Minimum && f.Need > f.Printed {
 		text += ", which is the printed " + amountText(f.Nutrient, f.Printed) + " at an intake of " + number(f.Intake) + " instead of " +
@@ -114,11 +114,33 @@ func (a *Adequacy) notJudged() []string {
 	return names
 }
 
-// amountText writes an amount for a sentence, the trace elements in
-// milligrams.
-func amountText(n Nutrient, p PerMcal) string {
-	if n >= Iron {
-		return number(1000*float64(p)) + " mg/1000 kcal"
+// assumed says what was taken for what is not given: the stricter figures.
+func (a *Adequacy) assumed(c []advice.Caution) []advice.Caution {
+	note := func(text string) {
+		c = append(c, advice.Caution{Level: advice.Note, Text: a.Standard.words() + ": " + text, Source: ours})
 	}
-	return number(float64(p)) + " g/1000 kcal"
+	puppy := a.Stage == Growth && a.Animal.Species == energy.Dog
+	if puppy && a.AdultWeight == 0 {
+		note("the adult weight is not given: where calcium depends on it, the figures for large dogs are taken")
+	}
+	if puppy && a.Standard == FEDIAF && a.Animal.Age == 0 {
+		note("the age is not given: the figures for early growth are taken")
+	}
+	if a.Animal.Species == energy.Cat && a.Standard != NRC2006 && a.Form == 0 && a.Profile.has(Taurine) {
+		note("the form of the food is not given: the taurine of canned food is asked, which is more than that of dry food")
+	}
+	return c
+}
+
+// amountText writes an amount for a sentence and for a working, the trace
+// elements in milligrams.
+func amountText(n Nutrient, p PerMcal) string {
+	x, unit := float64(p), " g/1000 kcal"
+	if n >= Iron {
+		x, unit = 1000*x, " mg/1000 kcal"
+	}
+	if x < 1 {
+		return number(x) + unit
+	}
+	return figure(x, 2) + unit
 }

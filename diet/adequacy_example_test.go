@@ -69,6 +69,35 @@ func ExampleAdequacy() {
 	// fat        has 33.71, needs 13.75, margin  19.96 g/1000 kcal (memory)
 	// calcium    has  1.83, needs  1.96, margin  -0.14 g/1000 kcal (memory)
 	// phosphorus has  1.69, needs  1.57, margin   0.11 g/1000 kcal (memory)
-	// warn FEDIAF: protein is short: 61.8 g/1000 kcal of at least 70.7 g/1000 kcal, which is the printed 45 g/1000 kcal at an intake of 70 instead of 110 kcal/kg^0.75: choose a food made to be fed in smaller amounts
+	// warn FEDIAF: protein is short: 61.8 g/1000 kcal of at least 70.71 g/1000 kcal, which is the printed 45 g/1000 kcal at an intake of 70 instead of 110 kcal/kg^0.75: choose a food made to be fed in smaller amounts
 	// warn FEDIAF: calcium is short: 1.83 g/1000 kcal of at least 1.96 g/1000 kcal, which is the printed 1.25 g/1000 kcal at an intake of 70 instead of 110 kcal/kg^0.75: choose a food made to be fed in smaller amounts
+}
+
+// The working for a cat that gets about 75 kcal/kg^0.67. At 75 FEDIAF prints
+// 33.30 % of dry matter for the protein, 83.25 g/1000 kcal at 4000 kcal/kg.
+func ExampleAdequacy_Explain() {
+	profile, err := diet.Profile{}.With(map[diet.Nutrient]diet.PerMcal{diet.Protein: 80, diet.Fat: 30})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(diet.Adequacy{
+		Profile: profile, Form: diet.Wet, Standard: diet.FEDIAF, Stage: diet.Maintenance,
+		Animal: energy.Animal{Species: energy.Cat, Weight: 4 * units.Kilogram, Condition: energy.BCS9(5)},
+		Daily:  190 * units.Kilocalorie,
+	}.Explain())
+	// Output:
+	// standard  FEDIAF, cat, maintenance
+	// given     190 kcal a day, ideal weight 4 kg
+	// formula   intake = kcal a day ÷ ideal kg^0.67
+	//           = 190 ÷ 4^0.67 = 190 ÷ 2.532 = 75.054 kcal/kg^0.67
+	// formula   needed = printed × 100 ÷ intake; fat as printed
+	// source    FEDIAF Nutritional Guidelines for complete and complementary pet food for cats and dogs, units/1000 kcal = requirement per kg of metabolic weight × 1000 / energy per kg of it
+	// source    FEDIAF Nutritional Guidelines for complete and complementary pet food for cats and dogs, 2.1: 75 and 100 kcal/kg^0.67 in cats
+	// finding   protein, 80 g/1000 kcal; needed 62.5 g/1000 kcal × 100 ÷ 75.054 = 83.27 g/1000 kcal: short by 3.27 g/1000 kcal
+	// source    FEDIAF Nutritional Guidelines for complete and complementary pet food for cats and dogs, Table VII-19 b, adult cats at 100 kcal/kg^0.67
+	// finding   fat, 30 g/1000 kcal; needed 22.5 g/1000 kcal: met
+	// source    FEDIAF Nutritional Guidelines for complete and complementary pet food for cats and dogs, Table III-4, per 100 g of dry matter
+	// caution   warn: FEDIAF: protein is short: 80 g/1000 kcal of at least 83.27 g/1000 kcal, which is the printed 62.5 g/1000 kcal at an intake of 75.1 instead of 100 kcal/kg^0.67: choose a food made to be fed in smaller amounts [FEDIAF Nutritional Guidelines for complete and complementary pet food for cats and dogs, Table VII-19 b, adult cats at 100 kcal/kg^0.67]
+	// caution   note: not judged, since the profile doesn't give it: arginine, histidine, isoleucine, lysine, methionine, methionine and cystine, phenylalanine, threonine, tryptophan, valine, taurine, calcium, phosphorus; nor are the vitamins and trace elements that no figure is held of [ours, not published]
 }

@@ -7,7 +7,7 @@ import (
 
 // Explain returns the working line by line, each ended by a newline, so that a
 // colleague can redo it with a pencil: the intake, the equation, and each
-// nutrient with its source. The cautions follow, those of refer level go
+// nutrient, the source below those that are from it. The cautions follow, those of refer level go
 // first. Figures in it are rounded for reading; the computation is not. Where
 // [Adequacy.Check] fails there is no working, "".
 func (a Adequacy) Explain() string {
@@ -36,9 +36,16 @@ func (a Adequacy) Explain() string {
 		w.line("source", sourceEquation.String())
 		w.line("source", t.intakeSource().String())
 	}
-	for _, f := range a.findings(intake) {
+	var last advice.Source
+	for i, f := range a.findings(intake) {
+		if i > 0 && f.Source != last {
+			w.line("source", last.String())
+		}
 		w.line("finding", f.working(t.reference))
-		w.line("source", f.Source.String())
+		last = f.Source
+	}
+	if last != (advice.Source{}) {
+		w.line("source", last.String())
 	}
 	for _, c := range cautions {
 		w.line("caution", c.String())
@@ -53,22 +60,22 @@ func (a *Adequacy) explainIntake(w *predictionWorking, intake float64) {
 		power = "^0.67"
 	}
 	kg := number(ideal.Weight.Kilograms())
-	w.line("given", a.Daily.String()+" a day, ideal weight "+kg+" kg")
+	w.line("given", figure(a.Daily.Kilocalories(), 2)+" kcal a day, ideal weight "+kg+" kg")
 	w.line("formula", "intake = kcal a day ÷ ideal kg"+power)
-	w.line("", "= "+number(a.Daily.Kilocalories())+" ÷ "+kg+power+" = "+number(a.Daily.Kilocalories())+" ÷ "+
-		figure(metabolic(a.Animal.Species, ideal.Weight), 3)+" = "+number(intake)+" "+metabolicUnit(a.Animal.Species))
+	w.line("", "= "+figure(a.Daily.Kilocalories(), 2)+" ÷ "+kg+power+" = "+figure(a.Daily.Kilocalories(), 2)+" ÷ "+
+		figure(metabolic(a.Animal.Species, ideal.Weight), 3)+" = "+figure(intake, 3)+" "+metabolicUnit(a.Animal.Species))
 }
 
-// working writes f in one line; most is the intake that the minima are tied to.
-func (f *Finding) working(most float64) string {
+// working writes f in one line; reference is the highest intake that the minima are tied to.
+func (f *Finding) working(reference float64) string {
 	text := f.Nutrient.words() + ", " + amountText(f.Nutrient, f.Have)
 	switch {
 	case f.Rule.isRatio():
-		text += "; " + number(f.Ratio) + " times the phosphorus is " + amountText(f.Nutrient, f.Need)
+		text += "; " + most(f.Rule) + number(f.Ratio) + " × the phosphorus = " + amountText(f.Nutrient, f.Need)
 	case f.Rule == Maximum:
-		text += "; at most " + amountText(f.Nutrient, f.Need)
+		text += "; " + most(f.Rule) + amountText(f.Nutrient, f.Need)
 	case f.Need != f.Printed:
-		text += "; needed " + amountText(f.Nutrient, f.Printed) + " × " + number(f.Reference) + " ÷ " + number(min(f.Intake, most)) + " = " +
+		text += "; needed " + amountText(f.Nutrient, f.Printed) + " × " + number(f.Reference) + " ÷ " + figure(min(f.Intake, reference), 3) + " = " +
 			amountText(f.Nutrient, f.Need)
 	default:
 		text += "; needed " + amountText(f.Nutrient, f.Need)
@@ -82,4 +89,12 @@ func (f *Finding) working(most float64) string {
 		return text + ": above by " + amountText(f.Nutrient, -f.Margin)
 	}
 	return text + ": short by " + amountText(f.Nutrient, -f.Margin)
+}
+
+// most says which side of a figure is the right one.
+func most(r Rule) string {
+	if r.isMost() {
+		return "at most "
+	}
+	return "at least "
 }

@@ -17,7 +17,7 @@ func (a *Adequacy) intake() (float64, units.ErrorList) {
 		e.Hint = "it is " + (now & (energy.Growing | energy.Pregnant | energy.Lactating)).String()
 		return 0, append(faults, e)
 	}
-	if !isAmount(float64(a.Daily)) || a.Daily == 0 {
+	if !isPositive(float64(a.Daily)) {
 		faults = append(faults, refuse("daily", a.Daily.String(), "the kcal of a day, above 0"))
 	}
 	if a.Animal.Species != energy.Dog && a.Animal.Species != energy.Cat {

@@ -31,41 +31,46 @@ type Profile struct {
 // [Guaranteed] figures are the least that the food holds: a shortfall in them
 // may not be one, so ask for the typical analysis.
 //
-// A figure that no food can have and an energy that isn't above zero are a
-// [*units.FieldError], several at once a [units.ErrorList].
+// A figure that no food can have, an energy that isn't above zero, and one that
+// is too little for the protein or the fat are a [*units.FieldError], several at
+// once a [units.ErrorList].
 func (a Analysis) Profile(e units.EnergyDensity) (Profile, error) {
 	var errs units.ErrorList
 	if !a.isSound(a.Defaults) {
 		a.faults(&errs, a.Defaults)
 	}
-	if !isAmount(float64(e)) || e == 0 {
+	if !isPositive(float64(e)) {
 		errs = append(errs, refuse("energy", number(float64(e))+" kcal/kg", "above 0 kcal/kg as fed"))
 	}
 	if err := errs.Err(); err != nil {
 		return Profile{}, err
 	}
-	var p Profile
+	contents := make(map[Nutrient]PerMcal)
 	if a.isGiven(CrudeProtein) {
-		p.set(Protein, GramsPerMcal(a.Protein, e))
+		contents[Protein] = GramsPerMcal(a.Protein, e)
 	}
 	if a.isGiven(CrudeFat) {
-		p.set(Fat, GramsPerMcal(a.Fat, e))
+		contents[Fat] = GramsPerMcal(a.Fat, e)
 	}
-	return p, nil
+	return Profile{}.With(contents)
 }
 
 // With returns p with these contents, which replace those that p gives of the
 // same nutrients. Zero is none of the nutrient. Every unknown nutrient and
-// every content that is negative, infinite or NaN is a [*units.FieldError], all
-// of them in a [units.ErrorList].
+// every content that is negative or more than a food holds is a
+// [*units.FieldError], all of them in a [units.ErrorList].
 func (p Profile) With(contents map[Nutrient]PerMcal) (Profile, error) {
 	var errs units.ErrorList
 	for _, n := range slices.Sorted(maps.Keys(contents)) {
 		switch v := contents[n]; {
 		case n == 0 || n > lastNutrient:
 			errs = append(errs, refuse("nutrient", "out of range", enum.List(nutrientNames)))
-		case !isAmount(float64(v)):
-			errs = append(errs, refuse("profile."+n.String(), number(float64(v))+" g/1000 kcal", "0 g/1000 kcal or more"))
+		case !(v >= 0 && v <= n.mostPossible()):
+			e := refuse("profile."+n.String(), number(float64(v))+" g/1000 kcal", "0 to "+n.mostPossible().String())
+			if n >= Iron && v > 0 {
+				e.Hint = "milligrams taken for grams?"
+			}
+			errs = append(errs, e)
 		default:
 			p.set(n, v)
 		}
@@ -108,5 +113,15 @@ func (p *Profile) set(n Nutrient, v PerMcal) {
 	p.given |= 1 << n
 }
 
-// isAmount reports whether x is zero or more and finite.
-func isAmount(x float64) bool { return x >= 0 && !math.IsInf(x, 1) }
+// mostPossible returns the most of n that a profile may give: ours. Protein
+// that supplies all the energy is 286 g at 3.5 kcal/g. The trace elements are
+// in milligrams, so that a gram of one is a slip.
+func (n Nutrient) mostPossible() PerMcal {
+	if n >= Iron {
+		return 1
+	}
+	return 300
+}
+
+// isPositive reports whether x is above zero and finite.
+func isPositive(x float64) bool { return x > 0 && !math.IsInf(x, 1) }

@@ -82,14 +82,21 @@ func TestProfilesAreComparable(t *testing.T) {
 
 func TestProfileRefuses(t *testing.T) {
 	_, err := profileOf(t, map[diet.Nutrient]diet.PerMcal{diet.Calcium: 2}).With(map[diet.Nutrient]diet.PerMcal{
-		0: 1, diet.Protein: -1, diet.Fat: diet.PerMcal(math.NaN()), diet.Manganese: diet.PerMcal(math.Inf(1)), 24: 1, diet.Iron: 1,
+		0: 1, diet.Protein: -1, diet.Fat: diet.PerMcal(math.NaN()), diet.Calcium: diet.PerMcal(math.Inf(1)), diet.Sodium: 300,
+		diet.Iron: 22, diet.Copper: 1, 24: 1,
 	})
 	const want = `diet: nutrient "out of range": want ` + nutrientList +
-		`; diet: profile.protein "-1 g/1000 kcal": want 0 g/1000 kcal or more` +
-		`; diet: profile.fat "NaN g/1000 kcal": want 0 g/1000 kcal or more` +
-		`; diet: profile.manganese "+Inf g/1000 kcal": want 0 g/1000 kcal or more` +
+		`; diet: profile.protein "-1 g/1000 kcal": want 0 to 300 g/1000 kcal` +
+		`; diet: profile.fat "NaN g/1000 kcal": want 0 to 300 g/1000 kcal` +
+		`; diet: profile.calcium "+Inf g/1000 kcal": want 0 to 300 g/1000 kcal` +
+		`; diet: profile.iron "22 g/1000 kcal": want 0 to 1 g/1000 kcal (milligrams taken for grams?)` +
 		`; diet: nutrient "out of range": want ` + nutrientList
 	if errorText(err) != want {
+		t.Errorf("%v\nwant %s", err, want)
+	}
+	// kcal/100 g taken for kcal/kg.
+	p, err := diet.Analysis{Protein: 26, Fat: 16}.Profile(360)
+	if want := `diet: profile.protein "722.2 g/1000 kcal": want 0 to 300 g/1000 kcal; diet: profile.fat "444.4 g/1000 kcal": want 0 to 300 g/1000 kcal`; errorText(err) != want || !p.IsZero() {
 		t.Errorf("%v\nwant %s", err, want)
 	}
 	for _, e := range []units.EnergyDensity{0, -1, units.EnergyDensity(math.NaN()), units.EnergyDensity(math.Inf(1))} {
@@ -119,7 +126,7 @@ func TestProfileJSON(t *testing.T) {
 		`{"zinc":"1 g/1000 kcal","protein":"9 g/1000 kcal"}`:           `diet: nutrient "zinc": want ` + nutrientList,
 		`{"protein":66.8,"fat":[1]}`:                                   `diet: profile.fat "[1]": want text with a unit, as in "66.8 g/1000 kcal"; diet: profile.protein "66.8": want text with a unit, as in "66.8 g/1000 kcal"`,
 		`{"protein":"66.8 g"}`:                                         `diet: content per 1000 kcal "66.8 g": want a mass for 1000 kcal, as in "66.8 g/1000 kcal"`,
-		`{"protein":"-1 g/1000 kcal"}`:                                 `diet: profile.protein "-1 g/1000 kcal": want 0 g/1000 kcal or more`,
+		`{"protein":"-1 g/1000 kcal"}`:                                 `diet: profile.protein "-1 g/1000 kcal": want 0 to 300 g/1000 kcal`,
 		`{"protein":"1 g/1000 kcal","protein":"2 g/1000 kcal"}`:        `diet: profile: member "protein" stands twice`,
 		`{" fat":"1 g/Mcal","fat":"9 g/Mcal"}`:                         `diet: nutrient " fat": want ` + nutrientList,
 		`[]`:                                                           `diet: profile "array": want an object`,
