@@ -2,7 +2,6 @@ package diet
 
 import (
 	"errors"
-	"math"
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/units"
@@ -34,18 +33,7 @@ func (a *Adequacy) intake() (float64, units.ErrorList) {
 	if len(faults) > 0 {
 		return 0, faults
 	}
-	return a.Daily.Kilocalories() / metabolic(a.Animal.Species, ideal.Weight), nil
-}
-
-// metabolic returns the metabolic weight of a dog, kg^0.75, or of a cat,
-// kg^0.67. The first is two square roots, nearer to the true value than a
-// power.
-func metabolic(s energy.Species, w units.Mass) float64 {
-	kg := w.Kilograms()
-	if s == energy.Cat {
-		return math.Pow(kg, 0.67)
-	}
-	return math.Sqrt(math.Sqrt(kg * kg * kg))
+	return a.Daily.Kilocalories() / energy.MetabolicWeight(a.Animal.Species, ideal.Weight), nil
 }
 
 // metabolicUnit is what an intake of s is in.

@@ -1,7 +1,6 @@
 package energy
 
 import (
-	"math"
 
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
@@ -53,10 +52,8 @@ func (a Animal) damBase(m Method, w units.Mass) units.Energy {
 		return rer(w)
 	case a.Species == Ferret:
 		return units.Energy(w.Kilograms())
-	case a.Species == Dog:
-		return units.Energy(threeQuarters(w.Kilograms()))
 	}
-	return units.Energy(math.Pow(w.Kilograms(), exponentCat))
+	return units.Energy(MetabolicWeight(a.Species, w))
 }
 
 // explainDam writes the working of a single coefficient.

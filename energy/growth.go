@@ -1,7 +1,6 @@
 package energy
 
 import (
-	"math"
 
 	"example.org/bowlgram/units"
 )
@@ -217,11 +216,11 @@ func (s Growth) part() float64 { return float64(s.Animal.Weight / s.AdultWeight)
 // metabolic returns the weight to the power of the species, and how that is
 // written.
 func (s Growth) metabolic() (x float64, text string) {
-	kg := s.Animal.Weight.Kilograms()
-	if s.Animal.Species == Cat {
-		return math.Pow(kg, exponentCat), "kg^0.67"
+	a := &s.Animal
+	if a.Species == Cat {
+		return MetabolicWeight(Cat, a.Weight), "kg^0.67"
 	}
-	return threeQuarters(kg), "kg^0.75"
+	return MetabolicWeight(Dog, a.Weight), "kg^0.75"
 }
 
 // base returns what the coefficient of a row is multiplied with, and how that

@@ -25,6 +25,19 @@ const (
 // than math.Pow and the same on every architecture.
 func threeQuarters(w float64) float64 { return math.Sqrt(math.Sqrt(w * w * w)) }
 
+// MetabolicWeight returns the metabolic weight of an animal in the unit of the
+// sources: kg^0.75 of a dog, kg^0.67 of a cat (NRC 2006, FEDIAF), and 0 for any
+// other species, for which none is published.
+func MetabolicWeight(s Species, w units.Mass) float64 {
+	switch kg := w.Kilograms(); s {
+	case Dog:
+		return threeQuarters(kg)
+	case Cat:
+		return math.Pow(kg, exponentCat)
+	}
+	return 0
+}
+
 // rer returns the resting energy requirement by the power form.
 func rer(w units.Mass) units.Energy {
 	return units.Energy(rerCoefficient * threeQuarters(w.Kilograms()))
