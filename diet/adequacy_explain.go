@@ -63,7 +63,7 @@ func (a *Adequacy) explainIntake(w *predictionWorking, intake float64) {
 	w.line("given", figure(a.Daily.Kilocalories(), 2)+" kcal a day, ideal weight "+kg+" kg")
 	w.line("formula", "intake = kcal a day ÷ ideal kg"+power)
 	w.line("", "= "+figure(a.Daily.Kilocalories(), 2)+" ÷ "+kg+power+" = "+figure(a.Daily.Kilocalories(), 2)+" ÷ "+
-		figure(metabolic(a.Animal.Species, ideal.Weight), 3)+" = "+figure(intake, 3)+" "+metabolicUnit(a.Animal.Species))
+		figure(energy.MetabolicWeight(a.Animal.Species, ideal.Weight), 3)+" = "+figure(intake, 3)+" "+metabolicUnit(a.Animal.Species))
 }
 
 // working writes f in one line; reference is the highest intake that the minima are tied to.

@@ -1,7 +1,6 @@
 package energy
 
 import (
-
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
 )
