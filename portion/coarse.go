@@ -5,11 +5,10 @@ import (
 	"strconv"
 
 	"example.org/bowlgram/energy/advice"
-	"example.org/bowlgram/units"
 )
 
 // A meal of fewer steps than this is told as coarse. OIML R 76-1 sets the
-// minimum capacity of an ordinary scale at 20 scale intervals; half a step is
+// minimum capacity of a class III scale at 20 scale intervals; half a step is
 // then 2.5 %. From the second limit, 5 %, it is a warning (ours).
 const (
 	minSteps  = 20
@@ -39,14 +38,10 @@ func (w *Weighed) scaleCautions(meals int) []advice.Caution {
 			c = append(c, advice.Caution{
 				Level: w.offLevel(i), Source: ours,
 				Text: "the " + w.scale.step.String() + " scale makes " + weighed.String() + " of " + w.ration.menu[i].Food.Name +
-					" out of " + trimmed(exact) + " a day, " + signed(100*off) + " %: " + finer(exact, w.scale.step),
+					" out of " + trimmed(exact) + " a day, " + signed(100*off) + " %: " + useFiner(finer(exact, w.scale.step)),
 			})
 		}
-		given := meals
-		if w.ration.menu[i].Treat {
-			given = 1
-		}
-		if s, ok := w.scaleCaution(i, given); ok {
+		if s, ok := w.fitness(i, meals).Caution(); ok {
 			c = append(c, s)
 		}
 	}
@@ -71,48 +66,14 @@ func (w *Weighed) offLevel(i int) advice.Level {
 	return advice.Note
 }
 
-// signed writes x to one decimal with its sign.
+// signed writes x to one decimal with its sign, and 0.0 without.
 func signed(x float64) string {
 	s := strconv.FormatFloat(x, 'f', 1, 64)
-	if x > 0 {
-		s = "+" + s
+	switch {
+	case s == "-0.0":
+		return "0.0"
+	case x > 0 && s != "0.0":
+		return "+" + s
 	}
 	return s
-}
-
-// scaleCaution says where the scale is too coarse for a meal of the i-th food,
-// by how much and what helps.
-func (w *Weighed) scaleCaution(i, meals int) (advice.Caution, bool) {
-	day := w.counts[i]
-	least := day / int64(meals) // the smallest meal
-	if least >= minSteps {
-		return advice.Caution{}, false
-	}
-	food := w.ration.menu[i].Food.Name
-	step := w.scale.step.String()
-	c := advice.Caution{Level: advice.Note, Source: sourceMinimum}
-	if least < warnSteps {
-		c.Level = advice.Warn
-	}
-	remedy := finer(w.scale.mass(least), w.scale.step)
-	if meals > 1 && math.Abs(w.off(i)) <= warnDay {
-		remedy += ", or weigh the day's " + w.scale.mass(day).String() + " once and divide it"
-	}
-	if least == 0 {
-		c.Text = "some of the " + strconv.Itoa(meals) + " meals get no " + food + " on a " + step + " scale: " + remedy + ", or feed fewer meals"
-		return c, true
-	}
-	c.Text = "a " + step + " scale is coarse for " + w.scale.mass(least).String() + " of " + food +
-		": half a step is " + strconv.FormatFloat(50/float64(least), 'f', 1, 64) + " % of it: " + remedy
-	return c, true
-}
-
-// finer names a scale that would do.
-func finer(meal, step units.Mass) string {
-	for _, s := range [...]units.Mass{units.Gram, units.Gram / 10} {
-		if s < step && meal >= minSteps*s {
-			return "use a " + s.String() + " scale"
-		}
-	}
-	return "use a finer scale"
 }

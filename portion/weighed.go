@@ -1,8 +1,6 @@
 package portion
 
 import (
-	"math"
-
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
 )
@@ -28,7 +26,7 @@ func (r Ration) On(step units.Mass) (Weighed, error) {
 	if !ok {
 		return Weighed{}, &units.FieldError{
 			Package: "portion", Field: "scale step", Value: massText(step),
-			Accepted: "1 mg to 1 kg, as in 0.1 g, 1 g or 5 g",
+			Accepted: acceptedStep,
 		}
 	}
 	w := Weighed{ration: r, scale: s}
@@ -147,8 +145,11 @@ func (w Weighed) Household(i int) (about float64, unit string, ok bool) {
 	if s.Name == "" || !(s.Mass > 0) {
 		return 0, "", false
 	}
-	about = math.Round(float64(w.mass(i)/s.Mass)*8) / 8
-	return about, s.Name, about > 0
+	measures := float64(w.mass(i) / s.Mass)
+	if measures < 1.0/16 {
+		return 0, s.Name, false
+	}
+	return Eighths.nearest(measures).Measures(), s.Name, true
 }
 
 // Cautions returns what the amounts must be shown with, the gravest first: the
