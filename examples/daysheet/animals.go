@@ -6,7 +6,9 @@ import (
 	"strconv"
 	"strings"
 
+	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/internal/csvrow"
 	"example.org/bowlgram/units"
 )
 
@@ -42,6 +44,8 @@ const (
 	colDay
 	colIntake
 	colOver
+
+	colTreats // it came with the menus
 )
 
 var (
@@ -50,6 +54,7 @@ var (
 		"condition", "days unfed", "food", "meals", "scale", "hold",
 		"stage", "age", "ideal weight", "circumstances", "weighed", "adult weight", "weight before",
 		"young", "week", "exercise", "distance", "ladder", "day", "intake", "over",
+		"treats",
 	}
 	optionalAnimalColumns = append([]string{
 		"status", "energy", "by", "condition", "days unfed", "meals", "scale", "hold",
@@ -66,7 +71,11 @@ type order struct {
 	line    int
 	name    string
 	place   string
-	food    string
+	food    string    // the cell
+	treats  string    // the cell
+	menu    diet.Menu // the foods of the meals, then the treats
+	fed     []*food   // the foods of the menu
+	bowls   int       // how many of them are in the meals
 	animal  energy.Animal
 	kind    kind
 	need    energy.Estimate
@@ -81,55 +90,56 @@ type order struct {
 
 // animals reads the animals file row by row.
 type animals struct {
-	records *records
+	records *csvrow.Reader
 	row     row  // the one that is being read
 	staged  bool // whether the file has a column that came with the stages
 	seen    nameSet
 	key     []byte // of a name, used again
 }
 
-func newAnimals(r *records) (*animals, error) {
-	h, err := readHeader(r, animalColumns, optionalAnimalColumns)
+func newAnimals(r *csvrow.Reader) (*animals, error) {
+	h, err := csvrow.ReadHeader(r, animalColumns, optionalAnimalColumns)
 	if err != nil {
 		return nil, err
 	}
-	r.breaks = h[colHold]
+	r.AllowBreaks(h[colHold])
 	return &animals{
 		records: r, row: row{header: h},
-		staged: slices.ContainsFunc(h[colStage:], func(i int) bool { return i >= 0 }),
+		staged: slices.ContainsFunc(h[colStage:colTreats], func(i int) bool { return i >= 0 }),
 	}, nil
 }
 
 // has reports whether the file has a column.
-func (a *animals) has(column int) bool { return a.row.header[column] >= 0 }
+func (a *animals) has(column int) bool { return a.row.header.Has(column) }
 
 // next reads the next row into o. The error is io.EOF at the end of the file.
 func (a *animals) next(o *order, foods *foods) error {
-	rec, err := a.records.next()
+	rec, err := a.records.Next()
 	if err != nil {
 		return err
 	}
 	r := &a.row
-	r.record, r.texts = rec, r.texts[:0]
+	r.record, r.Texts = rec, r.Texts[:0]
 	*o = order{
-		line:    rec.line,
+		line:    rec.Line,
 		name:    r.cell(colAnimal),
 		place:   r.cell(colPlace),
 		food:    r.cell(colFood),
+		treats:  r.cell(colTreats),
 		weighed: notWeighed,
 	}
-	if rec.fault != "" {
-		o.name, o.place, o.food = oneLine(o.name), oneLine(o.place), oneLine(o.food)
+	if rec.Fault != "" {
+		o.name, o.place, o.food = csvrow.OneLine(o.name), csvrow.OneLine(o.place), csvrow.OneLine(o.food)
 		o.faulty = true
-		if nameFault(o.name) == "" {
-			a.key = appendKey(a.key[:0], o.name)
+		if csvrow.NameFault(o.name) == "" {
+			a.key = csvrow.AppendKey(a.key[:0], o.name)
 			o.earlier = max(a.seen.add(a.key, o.line), 0)
 		}
-		r.texts = append(r.texts, rec.fault+", feed nothing by this line: it may hold the animal")
+		r.Texts = append(r.Texts, rec.Fault+", feed nothing by this line: it may hold the animal")
 	} else {
 		a.read(o, foods)
 	}
-	if r.any() {
+	if r.Any() {
 		o.problem = r.String(o.line)
 	}
 	return nil
@@ -138,8 +148,8 @@ func (a *animals) next(o *order, foods *foods) error {
 // read fills in the order from a sound record.
 func (a *animals) read(o *order, foods *foods) {
 	r := &a.row
-	a.key = appendKey(a.key[:0], o.name)
-	if why := nameFault(o.name); why != "" {
+	a.key = csvrow.AppendKey(a.key[:0], o.name)
+	if why := csvrow.NameFault(o.name); why != "" {
 		r.refuse(colAnimal, why)
 	} else if line := a.seen.add(a.key, o.line); line > 0 {
 		o.earlier = line
@@ -147,14 +157,12 @@ func (a *animals) read(o *order, foods *foods) {
 	} else if line < 0 {
 		r.refuse(colAnimal, "more animals than the duplicate check can hold, want a shorter file")
 	}
-	if why := nameFault(o.place); why != "" {
+	if why := csvrow.NameFault(o.place); why != "" {
 		r.refuse(colPlace, why)
 	}
-	o.hold = oneLine(r.cell(colHold))
+	o.hold = csvrow.OneLine(r.cell(colHold))
 	a.readNeed(o)
-	if why := foods.fault(o.food); why != "" {
-		r.refuse(colFood, why)
-	}
+	o.readMenu(r, foods)
 	o.readMeals(r)
 	o.scale = units.Gram
 	if s := r.cell(colScale); s != "" {
@@ -195,7 +203,7 @@ func (o *order) readMeals(r *row) {
 // readNeed reads the columns that the day's energy follows from.
 func (a *animals) readNeed(o *order) {
 	r := &a.row
-	before := len(r.texts)
+	before := len(r.Texts)
 
 	var err error
 	if o.animal.Species, err = energy.ParseSpecies(r.cell(colSpecies)); err != nil {
@@ -214,25 +222,25 @@ func (a *animals) readNeed(o *order) {
 			o.weighed = r.whole(colWeighed, 0, "want the whole days since the animal was weighed, 0 for today")
 		}
 	}
-	ok := len(r.texts) == before
+	ok := len(r.Texts) == before
 	if a.staged {
 		var known bool
 		if o.kind, known = readKind(r); !known {
 			return
 		}
 	}
-	before = len(r.texts)
+	before = len(r.Texts)
 	k := &kinds[o.kind]
 	stage := k.read(r, o.animal)
-	if !ok || stage == nil || !k.lenient && len(r.texts) > before {
+	if !ok || stage == nil || !k.lenient && len(r.Texts) > before {
 		return
 	}
 	if o.need, err = stage.Estimate(); err == nil {
 		return
 	}
-	for _, e := range faults(err) {
+	for _, e := range csvrow.Faults(err) {
 		column, value := r.blame(e)
-		r.add(column, value, o.kind.reason(e))
+		r.Add(column, value, o.kind.reason(e))
 	}
 }
 

@@ -2,6 +2,7 @@ package main
 
 import (
 	"strconv"
+	"strings"
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/units"
@@ -99,7 +100,7 @@ func callForWeightLoss(p *plan) string {
 	if p.animal.Species == energy.Cat {
 		text = "less than half its plan eaten in a day, " + text
 		if p.problem == "" {
-			text = "less than " + string(appendGrams(nil, p.ration.Portion(0).Mass/2, p.scale)) + " eaten in a day, half its plan"
+			text = "less than " + halfPlan(p) + " eaten in a day, half its plan"
 		}
 	}
 	s, _ := p.need.Stage.(energy.WeightLoss)
@@ -107,6 +108,19 @@ func callForWeightLoss(p *plan) string {
 		text += ", or more than " + wholeGrams(goal.Weekly.High) + " lost in a week"
 	}
 	return text
+}
+
+// halfPlan is half of each food of the meals.
+func halfPlan(p *plan) string {
+	half := func(i int) string { return string(appendGrams(nil, p.ration.Portion(i).Mass/2, p.scale)) }
+	if p.bowls == 1 {
+		return half(0)
+	}
+	var foods []string
+	for i := range p.bowls {
+		foods = append(foods, half(i)+" of "+p.menu[i].Food.Name)
+	}
+	return strings.Join(foods, " and ")
 }
 
 // wholeGrams writes a body weight's change to the gram.

@@ -1,95 +1,29 @@
 package main
 
 import (
-	"bytes"
 	"encoding/csv"
 	"io"
 	"slices"
 	"strconv"
 	"strings"
 	"testing"
-	"testing/iotest"
 
-	"github.com/google/go-cmp/cmp"
+	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/foodcsv"
 )
 
-// readAll reads all records, those with a fault as their fault.
-func readAll(t *testing.T, r *records) (fields [][]string, faults []string, lines []int) {
+// lines reads all records and returns the line of each.
+func lines(t *testing.T, r *csvrow.Reader) (lines []int) {
 	t.Helper()
 	for {
-		rec, err := r.next()
+		rec, err := r.Next()
 		if err == io.EOF {
-			return fields, faults, lines
+			return lines
 		}
 		if err != nil {
 			t.Fatal(err)
 		}
-		fields = append(fields, slices.Clone(rec.fields))
-		faults = append(faults, rec.fault)
-		lines = append(lines, rec.line)
-	}
-}
-
-func TestRecordsReadWhatCSVReads(t *testing.T) {
-	for _, text := range []string{
-		"a,b,c\n1,2,3\n",
-		"a,b,c\r\n1,2,3\r\n",
-		"a,b\n1,2",
-		"a,b\n\"1,5\",\"say \"\"two\"\"\"\n",
-		"a,b\n\n\n,\n",
-		"a\n \n",
-		"é,ü\n\"\",x\n",
-	} {
-		want, err := csv.NewReader(strings.NewReader(text)).ReadAll()
-		if err != nil {
-			t.Fatal(err)
-		}
-		got, faults, _ := readAll(t, newRecords(iotest.OneByteReader(strings.NewReader(text))))
-		if diff := cmp.Diff(want, got); diff != "" || slices.ContainsFunc(faults, func(s string) bool { return s != "" }) {
-			t.Errorf("%q: faults %q (-want +got):\n%s", text, faults, diff)
-		}
-	}
-}
-
-// The lines of faulty records are counted, so that those behind are named right.
-func TestRecordsKeepCountOfLines(t *testing.T) {
-	text := "a,b\n" + // 1
-		"1,\"two\nlines\"\n" + // 2 and 3
-		"\n" + // 4
-		"\"open,2\n" + // 5
-		"3," + strings.Repeat("x", 2*maxRecord) + "\n" + // 6
-		"4,5\n" // 7
-	r := newRecords(strings.NewReader(text))
-	r.breaks = 1
-	_, faults, lines := readAll(t, r)
-	if want := []int{1, 2, 5, 6, 7}; !slices.Equal(lines, want) {
-		t.Errorf("lines %v, want %v", lines, want)
-	}
-	for i, want := range []string{
-		"", "", `"\"open,2": a quote is opened and not closed on this line`,
-		`"3,` + strings.Repeat("x", 58) + `…": a line of more than 65536 bytes`, "",
-	} {
-		if faults[i] != want {
-			t.Errorf("record %d: fault %q, want %q", i, faults[i], want)
-		}
-	}
-}
-
-func TestAppendRecordIsReadBack(t *testing.T) {
-	want := []string{
-		"", "plain", "a,b", `say "two"`, "two\nlines", " space", "=1+1", `"`,
-		strings.Repeat("long ", 10), strings.Repeat("long, ", 10), strings.Repeat("long\n", 10), " " + strings.Repeat("x", 40),
-	}
-	fields := make([][]byte, len(want))
-	for i := range want {
-		fields[i] = []byte(want[i])
-	}
-	got, err := csv.NewReader(bytes.NewReader(appendRecord(nil, fields...))).Read()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if diff := cmp.Diff(want, got); diff != "" {
-		t.Errorf("-want +got:\n%s", diff)
+		lines = append(lines, rec.Line)
 	}
 }
 
@@ -118,14 +52,13 @@ func FuzzAnimals(f *testing.F) {
 		if err != nil {
 			t.Fatalf("the sheet is no CSV: %v", err)
 		}
-		r := newRecords(strings.NewReader(text))
-		head, err := r.next()
-		if err != nil || head.fault != "" {
-			t.Fatalf("a sheet without a header: %v %s", err, head.fault)
+		r := csvrow.NewReader(strings.NewReader(text))
+		h, err := csvrow.ReadHeader(r, animalColumns, optionalAnimalColumns)
+		if err != nil {
+			t.Fatalf("a sheet without a header: %v", err)
 		}
-		r.width = len(head.fields)
-		r.breaks = slices.IndexFunc(head.fields, func(s string) bool { return strings.TrimSpace(s) == "hold" })
-		_, _, lines := readAll(t, r)
+		r.AllowBreaks(h[colHold])
+		lines := lines(t, r)
 		if len(sheet) != 1+len(lines) {
 			t.Fatalf("%d rows for %d records", len(sheet)-1, len(lines))
 		}
@@ -153,17 +86,15 @@ func FuzzFoods(f *testing.F) {
 	f.Add("food,energy,serving,serving energy,serving mass,moisture,for\nx,0 kcal/kg,,-1 kcal,1e300 g,100 %,cow\nx,,,,,,\n\"")
 	f.Fuzz(func(t *testing.T, text string) {
 		var reported []string
-		foods, err := readFoods(newRecords(strings.NewReader(text)), func(s string) { reported = append(reported, s) })
+		foods, err := readFoods(csvrow.NewReader(strings.NewReader(text)), func(s string) { reported = append(reported, s) })
 		if err != nil {
 			return
 		}
-		records := newRecords(strings.NewReader(text))
-		head, err := records.next()
-		if err != nil {
-			t.Fatal("foods without a header")
+		records := csvrow.NewReader(strings.NewReader(text))
+		if _, err := csvrow.ReadHeader(records, foodcsv.Columns, foodcsv.Optional); err != nil {
+			t.Fatalf("foods without a header: %v", err)
 		}
-		records.width = len(head.fields)
-		_, _, lines := readAll(t, records)
+		lines := lines(t, records)
 		usable, doubled := 0, 0
 		for _, food := range foods.byID {
 			if food.problem == "" {

@@ -57,6 +57,28 @@ func TestDemo(t *testing.T) {
 	}
 }
 
+// The menus of the demo, worked by hand: treats first, then half of what is
+// left, then the rest.
+func TestDemoMenusByHand(t *testing.T) {
+	stdout, _, _ := runs(t, "", "-format", "csv")
+	for _, want := range []string{
+		"Bolster,shelter run 3,Tarnwick House Dog Dry,1181 kcal,332 g,166 g + 166 g,", // (1237.1 - 56) / 3.56 = 331.78
+		"Bolster,shelter run 3,Tarnwick House Biscuit,56 kcal,16 g,2 biscuits outside meals,",
+		"Pippet,shelter run 3,Tarnwick House Dog Dry,534 kcal,150 g,75 g + 75 g,", // (562.3 - 28) / 3.56 = 150.09
+		"Pippet,shelter run 3,Tarnwick House Biscuit,28 kcal,8 g,1 biscuit outside meals,",
+		"Harbottle,clinic weight visits,Ostlehouse Slim Dog Dry,804 kcal,270 g,90 g + 90 g + 90 g,", // (888.3 - 84) / 2.98 = 269.90
+		"Harbottle,clinic weight visits,Tarnwick House Biscuit,84 kcal,24 g,3 biscuits outside meals,",
+		"Tansy,home,Tarnwick House Cat Wet,132 kcal,121 g,61 g + 60 g,", // 263.84 / 2 = 131.92, / 1.09 = 121.03
+		"Tansy,home,Tarnwick House Cat Dry,132 kcal,34 g,17 g + 17 g,",  // / 3.85 = 34.27
+		"Biddle,home,Tarnwick House Cat Wet,98 kcal,90 g,45 g + 45 g,",  // 195.83 / 2 = 97.92, / 1.09 = 89.83
+		"Biddle,home,Tarnwick House Cat Dry,98 kcal,25 g,13 g + 12 g,",  // / 3.85 = 25.43
+	} {
+		if !strings.Contains(stdout, "\n"+want) {
+			t.Errorf("no row %s", want)
+		}
+	}
+}
+
 // The grams of the demo that were worked by hand: RER 70 × kg^0.75, the
 // factor, the density.
 func TestDemoGramsByHand(t *testing.T) {
@@ -69,7 +91,6 @@ func TestDemoGramsByHand(t *testing.T) {
 		"Sorrel":  "268 kcal,70 g,35 g + 35 g",
 		"Dunnock": "845 kcal,210 g,53 g + 53 g + 52 g + 52 g",
 		"Windle":  "1058 kcal,297 g,149 g + 148 g",
-		"Biddle":  "196 kcal,180 g,90 g + 90 g",                                   // 0.8 × 70 × (6.9 / 1.3)^0.75 = 195.8, / 1.09
 		"Thistle": "518 kcal,125 g,32 g + 31 g + 31 g + 31 g",                     // 100 × 3.8^0.67 + 3.8 × 60 × 1.2 = 518.2, / 4.15
 		"Marram":  "1821 kcal,453 g,151 g + 151 g + 151 g",                        // 130 × 21^0.75 + 26 × 21 = 1821.3, / 4.02
 		"Cobbler": "1516 kcal,426 g,213 g + 213 g",                                // 1.8 × 70 × 21.5^0.75 + 21.5 × 12 = 1516.1, / 3.56

@@ -18,20 +18,20 @@ func (f *food) volume(m, serving units.Mass) (units.Volume, bool) {
 	return units.Volume(float64(f.servingVolume) * float64(m/serving)), true
 }
 
-// servingMass returns the mass of one serving of what p is fed.
-func (p *plan) servingMass() units.Mass { return p.ration.Ration().Density(0).Serving.Mass }
+// servingMass returns the mass of one serving of the i-th food that p is fed.
+func (p *plan) servingMass(i int) units.Mass { return p.ration.Ration().Density(i).Serving.Mass }
 
 // syringeText says the volumes of the day and of a meal, or returns "" for a
 // food that isn't measured so.
-func syringeText(p *plan) string {
-	serving := p.servingMass()
-	day, ok := p.fed.volume(p.ration.Portion(0).Mass, serving)
+func syringeText(p *plan, i int) string {
+	f, serving := p.fed[i], p.servingMass(i)
+	day, ok := f.volume(p.ration.Portion(i).Mass, serving)
 	if !ok {
 		return ""
 	}
-	meal, _ := p.fed.volume(p.meals[0].Mass, serving)
+	meal, _ := f.volume(p.meal(i, 0).Mass, serving)
 	return "by syringe: about " + millilitres(meal) + " a meal, " + millilitres(day) + " a day (" +
-		number(serving.Grams()) + " g are " + number(p.fed.servingVolume.Millilitres()) + " mL)"
+		number(serving.Grams()) + " g are " + number(f.servingVolume.Millilitres()) + " mL)"
 }
 
 // millilitres writes a volume to a tenth of a millilitre.
@@ -54,16 +54,23 @@ func appendMilk(dst []advice.Caution, p *plan) []advice.Caution {
 	if !p.nurses() {
 		return dst
 	}
-	if p.fed.servingVolume == 0 && p.fed.menu[0].Food.Analysis.Moisture < milkMoisture {
-		dst = append(dst, advice.Caution{
-			Level: advice.Refer, Source: advice.Source{Seen: advice.Ours},
-			Text: p.food + " is no milk by its label: a nursling is fed milk replacer, weighed as it is made up, and nothing else",
-		})
+	for i, f := range p.fed {
+		if f.servingVolume == 0 && p.menu[i].Food.Analysis.Moisture < milkMoisture {
+			dst = append(dst, advice.Caution{
+				Level: advice.Refer, Source: advice.Source{Seen: advice.Ours},
+				Text: f.id + " is no milk by its label: a nursling is fed milk replacer, weighed as it is made up, and nothing else",
+			})
+		}
 	}
 	room := units.Volume(stomachShare * p.animal.Weight.Grams())
-	meal := units.Volume(p.meals[0].Mass.Grams())
-	if v, ok := p.fed.volume(p.meals[0].Mass, p.servingMass()); ok {
-		meal = v
+	var meal units.Volume
+	for i := range p.bowls {
+		mass := p.meal(i, 0).Mass
+		if v, ok := p.fed[i].volume(mass, p.servingMass(i)); ok {
+			meal += v
+		} else {
+			meal += units.Volume(mass.Grams())
+		}
 	}
 	if meal <= room {
 		return dst

@@ -3,17 +3,11 @@ package main
 import (
 	"encoding/binary"
 	"hash/maphash"
-	"strings"
-	"unicode"
 )
-
-// maxName is the longest name of an animal, a place or a food, in bytes. It
-// bounds what the duplicate check can keep of a row.
-const maxName = 64
 
 // nameSet remembers names and the line that each was first seen on. It keeps
 // the names themselves, so that two animals are never taken for one because
-// their hashes agree. Names of maxName bytes cost less than 100 bytes each.
+// their hashes agree. Names of 64 bytes cost less than 100 bytes each.
 // The zero value is an empty set.
 type nameSet struct {
 	seed   maphash.Seed
@@ -117,50 +111,4 @@ func (s *nameSet) name(at uint32) []byte {
 
 func (s *nameSet) line(at uint32) int {
 	return int(binary.LittleEndian.Uint32(s.entry(at)[1:]))
-}
-
-// appendKey appends what makes two names that a person can't tell apart the
-// same: lower case, single spaces, nothing invisible. A letter with its accent
-// is not the same as the letter and a combining accent.
-func appendKey(dst []byte, name string) []byte {
-	space := false
-	for i, c := range name {
-		switch {
-		case c >= 0x80:
-			rest := slowKey(name[i:], space)
-			if len(dst) == 0 {
-				rest = strings.TrimPrefix(rest, " ")
-			}
-			return append(dst, rest...)
-		case c == ' ':
-			space = true
-			continue
-		case 'A' <= c && c <= 'Z':
-			c += 'a' - 'A'
-		}
-		if space && len(dst) > 0 {
-			dst = append(dst, ' ')
-		}
-		space = false
-		dst = append(dst, byte(c))
-	}
-	return dst
-}
-
-// slowKey is appendKey from the first character on that isn't ASCII.
-func slowKey(rest string, space bool) string {
-	visible := strings.Map(func(r rune) rune {
-		if unicode.Is(unicode.Cf, r) || unicode.Is(unicode.Variation_Selector, r) || unicode.Is(unicode.Other_Default_Ignorable_Code_Point, r) {
-			return -1
-		}
-		return unicode.ToLower(r)
-	}, rest)
-	key := strings.Join(strings.Fields(visible), " ")
-	if key == "" {
-		return ""
-	}
-	if space || unicode.IsSpace([]rune(visible)[0]) {
-		key = " " + key
-	}
-	return key
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/internal/csvrow"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -14,14 +15,13 @@ import (
 // meals mean nothing.
 type plan struct {
 	order
-	fed      *food // what it is fed
 	ration   portion.Weighed
 	meals    []portion.Meal
 	cautions []advice.Caution // the gravest first
 }
 
 // work fills in the rest of p from its order. The slices of p are used again.
-func (p *plan) work(foods *foods) {
+func (p *plan) work() {
 	p.meals, p.cautions = p.meals[:0], p.cautions[:0]
 	if p.hold != "" || p.faulty {
 		p.cautions = appendHoldCautions(p.cautions, &p.order)
@@ -29,7 +29,6 @@ func (p *plan) work(foods *foods) {
 	if p.problem != "" {
 		return
 	}
-	p.fed = foods.byID[p.food]
 	if err := p.weigh(); err != nil {
 		p.problem = portionProblem(&p.order, err)
 		return
@@ -40,8 +39,12 @@ func (p *plan) work(foods *foods) {
 	advice.Sort(p.cautions)
 }
 
+// meal returns the i-th food of the n-th meal, both from 0. The foods of the
+// meals are the first of the menu, and package portion lists them meal by meal.
+func (p *plan) meal(i, n int) *portion.Meal { return &p.meals[n*p.bowls+i] }
+
 func (p *plan) weigh() error {
-	exact, err := portion.Weigh(p.need, p.fed.menu)
+	exact, err := portion.Weigh(p.need, p.menu)
 	if err != nil {
 		return err
 	}
@@ -54,19 +57,23 @@ func (p *plan) weigh() error {
 
 // portionProblem says what package portion refused in the words of the row.
 func portionProblem(o *order, err error) string {
-	var p problems
-	for _, e := range faults(err) {
+	var p csvrow.Problems
+	for _, e := range csvrow.Faults(err) {
 		var field *units.FieldError
 		var coarse *portion.ScaleError
 		switch {
 		case errors.As(e, &coarse):
-			p.add("scale", o.scale.String(), strings.TrimPrefix(e.Error(), "portion: "))
+			p.Add("scale", o.scale.String(), strings.TrimPrefix(e.Error(), "portion: "))
 		case errors.As(e, &field) && field.Field == "scale step":
-			p.add("scale", o.scale.String(), reason(e))
+			p.Add("scale", o.scale.String(), reason(e))
+		case errors.As(e, &field) && field.Field == "menu" && o.treats != "":
+			p.Add("treats", o.treats, field.Value+", "+reason(e))
+		case errors.As(e, &field) && field.Field == "menu":
+			p.Add("food", o.food, field.Value+", "+reason(e))
 		case errors.As(e, &field):
-			p.add("food", o.food, field.Field+" "+field.Value+", "+reason(e))
+			p.Add("food", o.food, field.Field+" "+field.Value+", "+reason(e))
 		default:
-			p.add("food", o.food, e.Error())
+			p.Add("food", o.food, strings.TrimPrefix(e.Error(), "diet: "))
 		}
 	}
 	return p.String(o.line)

@@ -4,24 +4,25 @@ import (
 	"strconv"
 
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/internal/csvrow"
 	"example.org/bowlgram/units"
 )
 
 // row is one record of the animals file, and what is wrong with it.
 type row struct {
-	problems
-	header header
-	record record
+	csvrow.Problems
+	header csvrow.Header
+	record csvrow.Record
 }
 
 // cell returns the value of a column without the space around it, or "".
-func (r *row) cell(column int) string { return r.header.cell(&r.record, column) }
+func (r *row) cell(column int) string { return r.header.Cell(&r.record, column) }
 
 // refuse notes that the value of a column can't be used, and what can.
-func (r *row) refuse(column int, reason string) { r.add(animalColumns[column], r.cell(column), reason) }
+func (r *row) refuse(column int, reason string) { r.Add(animalColumns[column], r.cell(column), reason) }
 
 // fail is refuse for a value that a package of the library refused.
-func (r *row) fail(column int, err error) { r.addError(animalColumns[column], r.cell(column), err) }
+func (r *row) fail(column int, err error) { r.AddError(animalColumns[column], r.cell(column), err) }
 
 // The readers of one cell. Each returns zero where the cell is empty, and where
 // it is refused, which is then noted.
@@ -98,7 +99,7 @@ func (r *row) name(column int, want string) string {
 	s := r.cell(column)
 	if s == "" {
 		r.refuse(column, want)
-	} else if why := nameFault(s); why != "" {
+	} else if why := csvrow.NameFault(s); why != "" {
 		r.refuse(column, why)
 	}
 	return s

@@ -4,7 +4,9 @@ import (
 	"io"
 	"math"
 	"strconv"
+	"strings"
 
+	"example.org/bowlgram/internal/csvrow"
 	"example.org/bowlgram/units"
 )
 
@@ -21,8 +23,22 @@ func newRowSheet(out io.Writer) *rowSheet {
 	return &rowSheet{out: out, row: []byte(rowHeader)}
 }
 
-// add writes the rows of one animal: one, since an order is of one food.
+// add writes the rows of one animal: one for each food, the treats last. Every
+// row has all that is to be said of the animal, since a table is sorted and
+// filtered.
 func (s *rowSheet) add(p *plan) error {
+	for i := range max(p.ration.Len(), 1) {
+		s.addFood(p, i)
+		if p.problem != "" {
+			break
+		}
+	}
+	return s.close()
+}
+
+// addFood appends the row of the i-th food or, where there are no amounts, that
+// of the problem.
+func (s *rowSheet) addFood(p *plan, i int) {
 	const kcal, grams, meals, caution, problem = 3, 4, 5, 6, 7
 	f := &s.fields
 	for i := range f {
@@ -30,12 +46,14 @@ func (s *rowSheet) add(p *plan) error {
 	}
 	f[0] = append(f[0], p.name...)
 	f[1] = append(f[1], p.place...)
-	f[2] = append(f[2], p.food...)
 	f[problem] = append(f[problem], p.problem...)
 	if p.problem == "" {
-		f[kcal] = appendKilocalories(f[kcal], p.need.Daily)
-		f[grams] = appendGrams(f[grams], p.ration.Portion(0).Mass, p.scale)
-		f[meals] = appendMeals(f[meals], p)
+		f[2] = append(f[2], p.menu[i].Food.Name...)
+		f[kcal] = appendKilocalories(f[kcal], p.kilocalories(i))
+		f[grams] = appendDay(f[grams], p, i)
+		f[meals] = appendMeals(f[meals], p, i)
+	} else {
+		f[2] = append(f[2], p.food...)
 	}
 	c := f[caution]
 	if p.hold != "" {
@@ -55,8 +73,16 @@ func (s *rowSheet) add(p *plan) error {
 		c = append(append(c, ": "...), p.cautions[i].Text...)
 	}
 	f[caution] = c
-	s.row = appendRecord(s.row, f[:]...)
-	return s.close()
+	s.row = csvrow.AppendRecord(s.row, f[:]...)
+}
+
+// kilocalories returns the energy of the i-th food, of which those of a menu
+// make the day's.
+func (p *plan) kilocalories(i int) units.Energy {
+	if len(p.menu) == 1 {
+		return p.need.Daily
+	}
+	return p.ration.Ration().Portion(i).Energy
 }
 
 // close writes what is left: the header, where no animal came.
@@ -66,15 +92,50 @@ func (s *rowSheet) close() error {
 	return err
 }
 
-// appendMeals appends "166 g + 166 g".
-func appendMeals(dst []byte, p *plan) []byte {
-	for i := range p.meals {
-		if i > 0 {
+// appendDay appends the mass of the i-th food in the day: as it is weighed or,
+// of pieces that are counted, as the label has it.
+func appendDay(dst []byte, p *plan, i int) []byte {
+	x := p.ration.Portion(i)
+	if x.Pieces > 0 {
+		return append(append(dst, number(x.Mass.Grams())...), " g"...)
+	}
+	return appendGrams(dst, x.Mass, p.scale)
+}
+
+// appendMeals appends "166 g + 166 g", or for a treat "2 biscuits outside
+// meals".
+func appendMeals(dst []byte, p *plan, i int) []byte {
+	if i >= p.bowls {
+		return append(appendGiven(dst, p, i), " outside meals"...)
+	}
+	for n := range p.times {
+		if n > 0 {
 			dst = append(dst, " + "...)
 		}
-		dst = appendGrams(dst, p.meals[i].Mass, p.scale)
+		dst = appendGrams(dst, p.meal(i, n).Mass, p.scale)
 	}
 	return dst
+}
+
+// appendGiven appends how much of a treat is given: pieces, or grams.
+func appendGiven(dst []byte, p *plan, i int) []byte {
+	x := p.ration.Portion(i)
+	if x.Pieces > 0 {
+		return append(dst, pieces(x.Pieces, x.Unit)...)
+	}
+	return appendGrams(dst, x.Mass, p.scale)
+}
+
+// pieces writes "2 biscuits".
+func pieces(n float64, unit string) string {
+	s := strconv.FormatFloat(n, 'f', -1, 64) + " " + unit
+	switch {
+	case n == 1 || strings.HasSuffix(unit, "s"):
+		return s
+	case strings.HasSuffix(unit, "ch") || strings.HasSuffix(unit, "sh") || strings.HasSuffix(unit, "x"):
+		return s + "es"
+	}
+	return s + "s"
 }
 
 // appendGrams appends a weighed mass as the scale shows it: in grams whatever

@@ -276,7 +276,7 @@ func TestBadFilesAsText(t *testing.T) {
 
 func TestUsage(t *testing.T) {
 	foods := foodsFile(t, testFoods)
-	bare := "food,energy,serving,serving energy,serving mass,moisture,for,stages"
+	bare := "food,energy,serving,serving energy,serving mass,moisture,for,stages,units,form,role,analysis,defaults,predict,claim"
 	for _, test := range []struct {
 		stdin string
 		args  []string

@@ -8,6 +8,8 @@ import (
 	"fmt"
 	"io"
 	"os"
+
+	"example.org/bowlgram/internal/csvrow"
 )
 
 // Exit statuses.
@@ -130,11 +132,11 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 			fmt.Fprintf(stderr, "daysheet: %s: %s\n", file, problem)
 		}
 	}
-	foods, err := readFoods(newRecords(foodsIn), report(foodsName))
+	foods, err := readFoods(csvrow.NewReader(foodsIn), report(foodsName))
 	if err != nil {
 		return fail(foodsName+":", err)
 	}
-	animals, err := newAnimals(newRecords(animalsIn))
+	animals, err := newAnimals(csvrow.NewReader(animalsIn))
 	if err != nil {
 		return fail(animalsName+":", err)
 	}
@@ -146,7 +148,7 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	var s sheet = newRowSheet(out)
 	if *format == "text" {
 		text := newTextSheet(out, title, *working)
-		text.calls, text.weights = animals.staged, animals.has(colWeighed)
+		text.calls, text.weights, text.treats = animals.staged, animals.has(colWeighed), animals.has(colTreats)
 		s = text
 	}
 	rows, readErr, err := fill(s, animals, foods, report(animalsName))
@@ -190,9 +192,9 @@ func fill(s sheet, animals *animals, foods *foods, report func(string)) (rows in
 			return rows, nil, s.close()
 		case err != nil:
 			readErr = err
-			p.order = order{problem: fmt.Sprintf("the reading broke off at line %d, what follows is missing: %v", animals.records.line, err)}
+			p.order = order{problem: fmt.Sprintf("the reading broke off at line %d, what follows is missing: %v", animals.records.Line(), err)}
 		}
-		p.work(foods)
+		p.work()
 		if p.problem != "" && readErr == nil {
 			report(p.problem)
 		}

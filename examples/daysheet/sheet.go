@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/internal/csvrow"
 )
 
 // textSheet lays the sheet out as a page. It holds the animals until all are
@@ -18,6 +19,8 @@ type textSheet struct {
 	title   string
 	calls   bool // whether to say when to call the veterinarian
 	weights bool // whether to list who is to be weighed today
+	treats  bool // whether the file says what treats are given
+	several bool // whether a meal holds several foods
 	blocks  []block
 	notes   []note
 	foods   []string // those fed, with their densities
@@ -50,14 +53,17 @@ func newTextSheet(out io.Writer, title string, working bool) *textSheet {
 func (s *textSheet) add(p *plan) error {
 	b := block{
 		place: p.place, name: p.name, feed: s.feedText(p),
-		key: string(appendKey(nil, p.name)), held: p.hold != "" || p.faulty,
+		key: string(csvrow.AppendKey(nil, p.name)), held: p.hold != "" || p.faulty,
 	}
 	b.weighWhy, b.weighKnown = weighing(p)
 	s.weights = s.weights || p.nurses() || p.kind == refeeding
+	s.several = s.several || p.problem == "" && p.bowls > 1
 	if p.problem == "" {
 		b.sum = sumText(p)
-		if text := foodText(p.ration); !slices.Contains(s.foods, text) {
-			s.foods = append(s.foods, text)
+		for i := range p.menu {
+			if text := foodText(p.ration, i); !slices.Contains(s.foods, text) {
+				s.foods = append(s.foods, text)
+			}
 		}
 		if s.working {
 			var err error
@@ -99,6 +105,9 @@ func (s *textSheet) close() error {
 	}
 	w.text("FEEDING SHEET FOR ONE DAY            date ____________________       checked by ____________________")
 	w.text("Weigh each meal in its bowl, the empty bowl set to zero. Eaten: 0 nothing, 1 some, 2 all.")
+	if s.several {
+		w.text("Where a meal holds several foods, each has a line: set the bowl to zero again before the next.")
+	}
 	switch {
 	case s.weights:
 		w.text("CALL IF: when to call the veterinarian. First weigh those of the list WEIGH TODAY, below the animals.")
@@ -124,6 +133,11 @@ func (s *textSheet) close() error {
 		w.item("- ", strings.Join(n.animals, ", ")+": "+n.text)
 	}
 	for _, text := range always {
+		if text == "" && s.treats {
+			text = treatsCounted
+		} else if text == "" {
+			text = treatsNotCounted
+		}
 		w.item("- ", text)
 	}
 	w.heading("To redo the sum: kcal a day ÷ kcal/kg × 1000, rounded once, to the step of the scale")
@@ -151,11 +165,16 @@ func (s *textSheet) close() error {
 var always = []string{
 	"Every amount is a starting estimate: the animal's own weight decides.",
 	"Grams only: a cup or a scoop is wrong by tens of percent.",
-	"Treats, chews and food around a pill belong inside the day's energy, at most a tenth of it. None is counted here: take what is given off the meals.",
+	"", // treatsCounted or treatsNotCounted
 	"Fresh water always, unless a veterinarian says otherwise.",
 	"A cat or a ferret that eats nothing, or any animal that is weak, wobbly or dull: call the veterinarian the same day.",
 	"Local rules and the veterinarian decide.",
 }
+
+const (
+	treatsCounted    = "Treats, chews and food around a pill belong inside the day's energy, at most a tenth of it. Those that stand here are counted: take what else is given off the meals."
+	treatsNotCounted = "Treats, chews and food around a pill belong inside the day's energy, at most a tenth of it. None is counted here: take what is given off the meals."
+)
 
 // feedText is what the kennel hand follows.
 func (s *textSheet) feedText(p *plan) string {
@@ -166,9 +185,13 @@ func (s *textSheet) feedText(p *plan) string {
 	}
 	day := ""
 	if p.problem == "" && p.hold == "" {
-		day = dayText(p)
+		day = dayText(p, 0)
 	}
-	w.columns(head, 32, p.food, 64, day)
+	food := p.food
+	if day != "" {
+		food = p.menu[0].Food.Name
+	}
+	w.columns(head, 32, food, 64, day)
 	for _, c := range p.cautions {
 		if c.Level == advice.Refer {
 			w.item("    !! VETERINARIAN FIRST: ", c.Text)
@@ -179,12 +202,23 @@ func (s *textSheet) feedText(p *plan) string {
 		w.item("    [ "+nilByMouth+" ]  ", p.hold)
 		w.text("                        hold ended by ______________ at ______")
 		if p.problem == "" {
-			w.item("    plan kept for after the hold: ", dayText(p)+": "+string(appendMeals(nil, p)))
+			for i := range p.menu {
+				w.item("    plan kept for after the hold: ", keptText(p, i))
+			}
 		}
 	case p.problem == "":
-		mealLines(&w, p)
-		if text := syringeText(p); text != "" {
-			w.item("    ", text)
+		for i := range p.menu {
+			if i > 0 {
+				w.columns(besides(p, i), 32, p.menu[i].Food.Name, 64, dayText(p, i))
+			}
+			if i >= p.bowls {
+				w.text("      [ " + string(appendGiven(nil, p, i)) + " ] by ______ given ___")
+				continue
+			}
+			mealLines(&w, p, i)
+			if text := syringeText(p, i); text != "" {
+				w.item("    ", text)
+			}
 		}
 	}
 	if p.problem != "" {
@@ -201,33 +235,63 @@ func (s *textSheet) feedText(p *plan) string {
 	return w.b.String()
 }
 
-// dayText says what all the meals of the day make, so that they can be held
-// against it.
-func dayText(p *plan) string {
-	b := appendGrams(nil, p.ration.Portion(0).Mass, p.scale)
-	b = append(append(b, " a day, "...), appendKilocalories(nil, p.need.Daily)...)
-	if len(p.meals) == 1 {
-		return string(append(b, ", 1 meal"...))
+// besides says how a food goes with those before it.
+func besides(p *plan, i int) string {
+	if i < p.bowls {
+		return "   and in the same meals"
 	}
-	b = strconv.AppendInt(append(b, ", "...), int64(len(p.meals)), 10)
-	return string(append(b, " meals"...))
+	return "   and outside the meals"
 }
 
-// mealLines prints the grams of each meal with the fields to fill in, two
-// meals to a line.
-func mealLines(w *page, p *plan) {
+// dayText says what all the meals of the day make of the i-th food, so that they
+// can be held against it.
+func dayText(p *plan, i int) string {
+	if i >= p.bowls {
+		return string(appendGiven(nil, p, i)) + " a day, " + kilocaloriesText(p, i)
+	}
+	b := appendGrams(nil, p.ration.Portion(i).Mass, p.scale)
+	b = append(append(append(b, " a day, "...), kilocaloriesText(p, i)...), ", "...)
+	if p.times == 1 {
+		return string(append(b, "1 meal"...))
+	}
+	return string(append(strconv.AppendInt(b, int64(p.times), 10), " meals"...))
+}
+
+// kilocaloriesText says how much of the day's energy the i-th food holds.
+func kilocaloriesText(p *plan, i int) string {
+	if len(p.menu) == 1 {
+		return string(appendKilocalories(nil, p.need.Daily))
+	}
+	return strconv.FormatFloat(p.kilocalories(i).Kilocalories(), 'f', 0, 64) + " of " + string(appendKilocalories(nil, p.need.Daily))
+}
+
+// keptText is what is to be fed of the i-th food when a hold has ended.
+func keptText(p *plan, i int) string {
+	text := dayText(p, i)
+	if len(p.menu) > 1 {
+		text = p.menu[i].Food.Name + ", " + text
+	}
+	if i >= p.bowls {
+		return text + ", outside the meals"
+	}
+	return text + ": " + string(appendMeals(nil, p, i))
+}
+
+// mealLines prints the grams of the i-th food in each meal with the fields to
+// fill in, two meals to a line.
+func mealLines(w *page, p *plan, i int) {
 	const left = 52
 	line := ""
-	for i := range p.meals {
-		m := &p.meals[i]
+	for n := range p.times {
+		m := p.meal(i, n)
 		cell := "   " + strconv.Itoa(m.Number) + " [" + padLeft(string(appendGrams(nil, m.Mass, p.scale)), 8) +
 			" ] by ______ eaten ___ left _____ g"
 		if m.Number < 10 {
 			cell = " " + cell
 		}
-		if i%2 == 0 {
+		if n%2 == 0 {
 			line = cell
-			if i < len(p.meals)-1 {
+			if n < p.times-1 {
 				continue
 			}
 		} else {

@@ -119,9 +119,9 @@ func readUnnamed(r *row, a energy.Animal) energy.Stage {
 // readAdult puts a status of no consequence in the place of one that it refused,
 // so that what else is wrong with the animal is found too.
 func readAdult(r *row, a energy.Animal) energy.Stage {
-	before := len(r.texts)
+	before := len(r.Texts)
 	status := parsed(r, colStatus, energy.ParseStatus)
-	if len(r.texts) > before {
+	if len(r.Texts) > before {
 		status = energy.Unknown
 	}
 	return energy.Adult{Animal: a, Status: status}
@@ -139,9 +139,9 @@ func readPrescribed(r *row, a energy.Animal) energy.Stage {
 		r.fail(colEnergy, err)
 		e = units.Kilocalorie
 	}
-	before := len(r.texts)
+	before := len(r.Texts)
 	by := r.name(colBy, "want the name of who prescribed the energy")
-	if len(r.texts) > before {
+	if len(r.Texts) > before {
 		by = "nobody"
 	}
 	return energy.Prescribed{Animal: a, Daily: e, By: by}

@@ -11,7 +11,7 @@ import (
 )
 
 const allColumns = "animal,place,species,weight,status,energy,by,condition,days unfed,food,meals,scale,hold," +
-	"stage,age,ideal weight,circumstances,weighed,adult weight,weight before,young,week,exercise,distance,ladder,day,intake,over\n"
+	"stage,age,ideal weight,circumstances,weighed,adult weight,weight before,young,week,exercise,distance,ladder,day,intake,over,treats\n"
 
 // staged returns a record with all columns: Ash in the pen on kitten food, and
 // the cells given as "column: value; column: value".

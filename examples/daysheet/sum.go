@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -20,19 +21,73 @@ func sumText(p *plan) string {
 	if p.scale != units.Gram {
 		scale = " (" + p.scale.String() + " scale)"
 	}
+	if len(p.menu) > 1 {
+		return needText(p.need) + "; " + menuSum(p) + scale + "; reweigh: " + strconv.Itoa(int(p.need.Reweigh/energy.Day)) + " d"
+	}
 	return fmt.Sprintf("%s ÷ %s = %.2f → %s%s; reweigh: %d d",
 		needText(p.need), number(r.Density(0).Energy.KilocaloriesPerKilogram()),
 		r.Portion(0).Mass.Grams(), appendGrams(nil, p.ration.Portion(0).Mass, p.scale), scale, p.need.Reweigh/energy.Day)
 }
 
-// foodText is a food with the density that its amounts rest on.
-func foodText(w portion.Weighed) string {
-	d := w.Ration().Density(0)
-	how := "stated"
-	if d.Origin == diet.Derived {
-		how = number(d.Serving.Energy.Kilocalories()) + " kcal ÷ " + number(d.Serving.Mass.Grams()) + " g × 1000"
+// menuSum is the sum of each food of a menu, in the order in which they are
+// computed: what is fixed, the shares of what that leaves, the rest.
+func menuSum(p *plan) string {
+	r := p.ration.Ration()
+	var fixed, shares, rest []string
+	var given, weighed units.Energy // what is fixed, and all but the rest as it is weighed
+	for i := range p.menu {
+		x, a := r.Portion(i), p.menu[i].Amount
+		_, isShare := a.Share()
+		if !isShare && !a.IsRest() {
+			given += x.Energy
+		}
+		if !a.IsRest() {
+			weighed += p.ration.Portion(i).Energy
+		}
 	}
-	return fmt.Sprintf("%s %s kcal/kg (%s)", w.Portion(0).Food, number(d.Energy.KilocaloriesPerKilogram()), how)
+	for i := range p.menu {
+		x, a := r.Portion(i), p.menu[i].Amount
+		density := number(r.Density(i).Energy.KilocaloriesPerKilogram())
+		kcal, of, list := x.Energy.Kilocalories(), "", &fixed
+		switch share, isShare := a.Share(); {
+		case isShare:
+			list = &shares
+			of = share.String()
+			if given > 0 {
+				of += fmt.Sprintf(" of %.2f − %.2f", p.need.Daily.Kilocalories(), given.Kilocalories())
+			}
+		case a.IsRest():
+			list = &rest
+			kcal = max((p.need.Daily - weighed).Kilocalories(), 0)
+			of = fmt.Sprintf("%.2f − %.2f", p.need.Daily.Kilocalories(), weighed.Kilocalories())
+		default:
+			text := fmt.Sprintf("%s %s × %s = %.2f kcal", x.Food, number(x.Mass.Grams())+" g", density, kcal)
+			if x.Pieces > 0 {
+				text = fmt.Sprintf("%s %s = %s g × %s = %.2f kcal", x.Food, pieces(x.Pieces, x.Unit), number(x.Mass.Grams()), density, kcal)
+			}
+			if p.ration.Count(i) > 0 {
+				text += " → " + string(appendGrams(nil, p.ration.Portion(i).Mass, p.scale))
+			}
+			*list = append(*list, text)
+			continue
+		}
+		*list = append(*list, fmt.Sprintf("%s %s = %.2f kcal ÷ %s = %.2f → %s", x.Food, of, kcal, density,
+			kcal/r.Density(i).Energy.KilocaloriesPerKilogram()*1000, appendGrams(nil, p.ration.Portion(i).Mass, p.scale)))
+	}
+	return strings.Join(slices.Concat(fixed, shares, rest), "; ")
+}
+
+// foodText is a food with the density that its amounts rest on.
+func foodText(w portion.Weighed, i int) string {
+	d := w.Ration().Density(i)
+	how := "stated"
+	switch d.Origin {
+	case diet.Derived:
+		how = number(d.Serving.Energy.Kilocalories()) + " kcal ÷ " + number(d.Serving.Mass.Grams()) + " g × 1000"
+	case diet.Predicted:
+		how = "predicted from the analysis by " + strings.ReplaceAll(w.Ration().Menu()[i].Food.Predictor.String(), "_", " ")
+	}
+	return fmt.Sprintf("%s %s kcal/kg (%s)", w.Portion(i).Food, number(d.Energy.KilocaloriesPerKilogram()), how)
 }
 
 // needText says how the day's energy was come by.

@@ -1,4 +1,4 @@
-package main
+package csvrow
 
 import (
 	"fmt"
@@ -7,30 +7,30 @@ import (
 	"strings"
 )
 
-// header says where the columns of a file are. A column that the file does
+// Header says where the columns of a file are. A column that the file does
 // not have is at -1.
-type header []int
+type Header []int
 
-// readHeader reads the first record of a file as its header. Columns come in
+// ReadHeader reads the first record of a file as its header. Columns come in
 // any order; the optional ones may be absent. Any other name, and a name that
 // comes twice, is refused.
-func readHeader(r *records, columns, optional []string) (header, error) {
-	rec, err := r.next()
+func ReadHeader(r *Reader, columns, optional []string) (Header, error) {
+	rec, err := r.Next()
 	if err == io.EOF {
 		return nil, fmt.Errorf("no header row, want %s", strings.Join(columns, ","))
 	}
 	if err != nil {
 		return nil, err
 	}
-	if rec.fault != "" {
-		return nil, fmt.Errorf("line %d, header %s", rec.line, rec.fault)
+	if rec.Fault != "" {
+		return nil, fmt.Errorf("line %d, header %s", rec.Line, rec.Fault)
 	}
-	h := make(header, len(columns))
+	h := make(Header, len(columns))
 	for i := range h {
 		h[i] = -1
 	}
 	var faults []string
-	for i, name := range rec.fields {
+	for i, name := range rec.Fields {
 		name = strings.TrimSpace(name)
 		switch c := slices.Index(columns, name); {
 		case c < 0 && strings.ContainsAny(name, ";\t"):
@@ -49,16 +49,19 @@ func readHeader(r *records, columns, optional []string) (header, error) {
 		}
 	}
 	if len(faults) > 0 {
-		return nil, fmt.Errorf("line %d: %s; the columns are %s", rec.line, strings.Join(faults, "; "), strings.Join(columns, ","))
+		return nil, fmt.Errorf("line %d: %s; the columns are %s", rec.Line, strings.Join(faults, "; "), strings.Join(columns, ","))
 	}
-	r.width = len(rec.fields)
+	r.width = len(rec.Fields)
 	return h, nil
 }
 
-// cell returns the value of a column without the space around it, or "".
-func (h header) cell(rec *record, column int) string {
-	if i := h[column]; i >= 0 && i < len(rec.fields) {
-		return strings.TrimSpace(rec.fields[i])
+// Cell returns the value of a column without the space around it, or "".
+func (h Header) Cell(rec *Record, column int) string {
+	if i := h[column]; i >= 0 && i < len(rec.Fields) {
+		return strings.TrimSpace(rec.Fields[i])
 	}
 	return ""
 }
+
+// Has reports whether the file has a column.
+func (h Header) Has(column int) bool { return h[column] >= 0 }

@@ -1,4 +1,4 @@
-package main
+package csvrow
 
 import (
 	"bytes"
@@ -9,24 +9,24 @@ import (
 	"unicode/utf8"
 )
 
-// maxRecord is the longest record that is read, in bytes (ours). It bounds
+// MaxRecord is the longest record that is read, in bytes (ours). It bounds
 // the memory that a quote left open can claim.
-const maxRecord = 64 << 10
+const MaxRecord = 64 << 10
 
-// record is one row of a CSV file. When fault is set the row could not be
-// taken apart as the header asks; fields then holds what there is.
-type record struct {
-	line   int // of its first line
-	fields []string
-	fault  string // what is wrong, with the text in question
+// Record is one row of a CSV file. When Fault is set the row could not be taken
+// apart as the header asks; Fields then holds what there is.
+type Record struct {
+	Line   int // of its first line
+	Fields []string
+	Fault  string // what is wrong, with the text in question
 }
 
-// records reads a CSV file (RFC 4180, UTF-8, with or without a byte order
+// Reader reads a CSV file (RFC 4180, UTF-8, with or without a byte order
 // mark) record by record. A record that is broken is returned with its fault
 // and the reading goes on behind it: where the fault is a quote left open, at
 // the line that follows, so that one quote never swallows the rest of a file.
 // Empty lines are skipped.
-type records struct {
+type Reader struct {
 	in         io.Reader
 	buf        []byte
 	start, end int // what is read and not yet taken
@@ -40,33 +40,42 @@ type records struct {
 	feed  bytes.Reader
 }
 
-func newRecords(in io.Reader) *records {
-	return &records{in: in, buf: make([]byte, maxRecord), line: 1, breaks: -1}
+// NewReader returns a reader of a file without a header, until [ReadHeader] has
+// read one.
+func NewReader(in io.Reader) *Reader {
+	return &Reader{in: in, buf: make([]byte, MaxRecord), line: 1, breaks: -1}
 }
 
-// next returns the next record. Its fields are valid until the next call. The
+// AllowBreaks lets the field of that index hold line breaks; none: -1. In any
+// other field one is taken for a quote left open.
+func (r *Reader) AllowBreaks(field int) { r.breaks = field }
+
+// Line returns the line of the record to come.
+func (r *Reader) Line() int { return r.line }
+
+// Next returns the next record. Its fields are valid until the next call. The
 // error is io.EOF at the end, or that of the reader below.
-func (r *records) next() (record, error) {
+func (r *Reader) Next() (Record, error) {
 	for {
 		size, long := r.lineEnd(0)
 		if size == 0 || r.cutOff(size) {
-			return record{}, r.done
+			return Record{}, r.done
 		}
 		first := r.buf[r.start : r.start+size]
 		if r.line == 1 {
 			first = bytes.TrimPrefix(first, []byte("\ufeff"))
 		}
-		rec := record{line: r.line}
+		rec := Record{Line: r.line}
 		switch {
 		case long:
-			rec.fault = quoteStart(first) + ": a line of more than " + strconv.Itoa(maxRecord) + " bytes"
+			rec.Fault = QuoteStart(first) + ": a line of more than " + strconv.Itoa(MaxRecord) + " bytes"
 			r.skipLine()
 			return rec, nil
 		case len(trimLineEnd(first)) == 0:
 			r.take(size)
 			continue
 		case bytes.Count(first, quote)%2 == 0:
-			rec.fields, rec.fault = r.parse(first)
+			rec.Fields, rec.Fault = r.parse(first)
 			r.take(size)
 			return rec, nil
 		}
@@ -78,15 +87,15 @@ var quote = []byte{'"'}
 
 // cutOff reports whether the reader below failed within the line that ends at
 // size: what there is of it could be mistaken for the whole.
-func (r *records) cutOff(size int) bool {
+func (r *Reader) cutOff(size int) bool {
 	return r.done != nil && r.done != io.EOF && r.buf[r.start+size-1] != '\n'
 }
 
 // severalLines reads a record whose first line leaves a quote open. If it
 // makes no sound record with the lines that follow, the first line alone is
 // the faulty one and the others are read again as records of their own.
-func (r *records) severalLines(size int) record {
-	rec := record{line: r.line}
+func (r *Reader) severalLines(size int) Record {
+	rec := Record{Line: r.line}
 	for bytes.Count(r.buf[r.start:r.start+size], quote)%2 != 0 {
 		more, long := r.lineEnd(size)
 		if more == size || long {
@@ -97,19 +106,19 @@ func (r *records) severalLines(size int) record {
 	}
 	if size > 0 {
 		all := bytes.TrimPrefix(r.buf[r.start:r.start+size], []byte("\ufeff"))
-		if rec.fields, rec.fault = r.parse(all); rec.fault == "" && r.breaksAllowed(rec.fields) {
+		if rec.Fields, rec.Fault = r.parse(all); rec.Fault == "" && r.breaksAllowed(rec.Fields) {
 			r.take(size)
 			return rec
 		}
 	}
 	size, _ = r.lineEnd(0)
-	rec.fields = bareFields(r.buf[r.start : r.start+size])
-	rec.fault = quoteStart(r.buf[r.start:r.start+size]) + ": a quote is opened and not closed on this line"
+	rec.Fields = bareFields(r.buf[r.start : r.start+size])
+	rec.Fault = QuoteStart(r.buf[r.start:r.start+size]) + ": a quote is opened and not closed on this line"
 	r.take(size)
 	return rec
 }
 
-func (r *records) breaksAllowed(fields []string) bool {
+func (r *Reader) breaksAllowed(fields []string) bool {
 	for i, f := range fields {
 		if i != r.breaks && strings.ContainsAny(f, "\r\n") {
 			return false
@@ -119,15 +128,15 @@ func (r *records) breaksAllowed(fields []string) bool {
 }
 
 // parse takes one record apart.
-func (r *records) parse(text []byte) (fields []string, fault string) {
+func (r *Reader) parse(text []byte) (fields []string, fault string) {
 	if !utf8.Valid(text) {
-		return nil, quoteStart(text) + ": not UTF-8"
+		return nil, QuoteStart(text) + ": not UTF-8"
 	}
 	if fields = r.split(text); fields == nil {
-		return bareFields(text), quoteStart(text) + ": a quote in the wrong place, want quotes around the whole field and each one inside doubled"
+		return bareFields(text), QuoteStart(text) + ": a quote in the wrong place, want quotes around the whole field and each one inside doubled"
 	}
 	if r.width > 0 && len(fields) != r.width {
-		return fields, quoteStart(text) + ": " + strconv.Itoa(len(fields)) + " fields, want " + strconv.Itoa(r.width) + " as in the header"
+		return fields, QuoteStart(text) + ": " + strconv.Itoa(len(fields)) + " fields, want " + strconv.Itoa(r.width) + " as in the header"
 	}
 	return fields, ""
 }
@@ -141,7 +150,7 @@ func bareFields(line []byte) []string {
 // split takes one record apart, or returns nil where its quotes are wrong. A
 // record without quotes is its fields with commas between them, which is the
 // case worth being quick at; encoding/csv sees to the others.
-func (r *records) split(text []byte) []string {
+func (r *Reader) split(text []byte) []string {
 	if bytes.IndexByte(text, '"') < 0 {
 		line := string(trimLineEnd(text))
 		r.plain = r.plain[:0]
@@ -177,7 +186,7 @@ func trimLineEnd(line []byte) []byte {
 // lineEnd returns the offset behind the line that begins at offset from, both
 // counted from the start of the record. It returns from at the end of the
 // input, and long if the buffer holds no such line.
-func (r *records) lineEnd(from int) (end int, long bool) {
+func (r *Reader) lineEnd(from int) (end int, long bool) {
 	searched := from
 	for {
 		if i := bytes.IndexByte(r.buf[r.start+searched:r.end], '\n'); i >= 0 {
@@ -195,7 +204,7 @@ func (r *records) lineEnd(from int) (end int, long bool) {
 }
 
 // fill reads more input behind what there is.
-func (r *records) fill() {
+func (r *Reader) fill() {
 	if r.end == len(r.buf) {
 		r.end = copy(r.buf, r.buf[r.start:r.end])
 		r.start = 0
@@ -206,13 +215,13 @@ func (r *records) fill() {
 }
 
 // take drops size bytes, which are whole lines.
-func (r *records) take(size int) {
+func (r *Reader) take(size int) {
 	r.line += bytes.Count(r.buf[r.start:r.start+size], []byte{'\n'})
 	r.start += size
 }
 
 // skipLine drops the rest of a line that is longer than the buffer.
-func (r *records) skipLine() {
+func (r *Reader) skipLine() {
 	for {
 		if i := bytes.IndexByte(r.buf[r.start:r.end], '\n'); i >= 0 {
 			r.take(i + 1)
@@ -224,54 +233,4 @@ func (r *records) skipLine() {
 		}
 		r.fill()
 	}
-}
-
-// quoteStart quotes the beginning of a text, to show which one is meant.
-func quoteStart(text []byte) string {
-	const most = 60
-	s := strings.ToValidUTF8(strings.TrimRight(string(text[:min(len(text), most+1)]), "\r\n"), "?")
-	if len(s) > most {
-		s = strings.ToValidUTF8(s[:most], "") + "…"
-	}
-	return strconv.Quote(s)
-}
-
-// appendRecord appends the fields as one CSV record.
-func appendRecord(dst []byte, fields ...[]byte) []byte {
-	for i, f := range fields {
-		if i > 0 {
-			dst = append(dst, ',')
-		}
-		if !needsQuotes(f) {
-			dst = append(dst, f...)
-			continue
-		}
-		dst = append(dst, '"')
-		for {
-			j := bytes.IndexByte(f, '"')
-			if j < 0 {
-				break
-			}
-			dst = append(append(dst, f[:j]...), `""`...)
-			f = f[j+1:]
-		}
-		dst = append(append(dst, f...), '"')
-	}
-	return append(dst, '\n')
-}
-
-// needsQuotes reports whether a field must be quoted. A leading space is
-// quoted too, since some readers drop it.
-func needsQuotes(f []byte) bool {
-	const short = 32 // below it a loop is quicker than four searches
-	if len(f) >= short {
-		return bytes.IndexByte(f, ',') >= 0 || bytes.IndexByte(f, '"') >= 0 ||
-			bytes.IndexByte(f, '\n') >= 0 || bytes.IndexByte(f, '\r') >= 0 || f[0] == ' '
-	}
-	for _, c := range f {
-		if c == ',' || c == '"' || c == '\n' || c == '\r' {
-			return true
-		}
-	}
-	return len(f) > 0 && f[0] == ' '
 }
