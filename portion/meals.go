@@ -12,7 +12,8 @@ const MaxMeals = 24
 
 // Meal is one food of one meal.
 type Meal struct {
-	Number int          `json:"number"` // from 1
+	Number int          `json:"number"`      // from 1
+	At     Clock        `json:"at,omitzero"` // of a Timetable that says so
 	Food   string       `json:"food"`
 	Count  int64        `json:"count"` // steps of the scale
 	Mass   units.Mass   `json:"mass"`
@@ -60,7 +61,7 @@ func (w Weighed) AppendMeals(dst []Meal, n int) ([]Meal, error) {
 			p := &w.ration.parts[i]
 			count := share(w.counts[i], n, number)
 			m := w.scale.mass(count)
-			dst = append(dst, Meal{number + 1, w.ration.menu[i].Food.Name, count, m, p.density.Energy.Energy(m)})
+			dst = append(dst, Meal{Number: number + 1, Food: w.ration.menu[i].Food.Name, Count: count, Mass: m, Energy: p.density.Energy.Energy(m)})
 		}
 	}
 	return dst, nil
@@ -89,4 +90,9 @@ func massText(m units.Mass) string {
 // trimmed writes an exact mass for a reader.
 func trimmed(m units.Mass) string {
 	return strconv.FormatFloat(m.Grams(), 'f', 2, 64) + " g"
+}
+
+// unfit is the refusal of one field.
+func unfit(field, value, accepted, hint string) error {
+	return &units.FieldError{Package: "portion", Field: field, Value: value, Accepted: accepted, Hint: hint}
 }

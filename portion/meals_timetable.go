@@ -1,0 +1,230 @@
+package portion
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/internal/strictjson"
+	"example.org/bowlgram/units"
+)
+
+// Mealtime is one meal of a [Timetable]. The zero value is a meal at no set
+// time, as large as any other, of every food.
+type Mealtime struct {
+	At Clock `json:"at,omitzero"` // all of a timetable have one, or none has
+	// Parts is how large the meal is beside the others: 2 and 1 give two thirds
+	// and one third, 60 and 40 give percentages. Zero is 1; at most 1,000,000.
+	// Of a food that is not in every meal only the meals that have it count.
+	Parts int `json:"parts,omitzero"`
+	// Foods are the names of those in this meal: wet in the morning, dry at
+	// night. None: every food of the menu.
+	Foods []string `json:"foods,omitempty"`
+}
+
+// UnmarshalJSON reads a mealtime. A member of unknown name, or one that stands
+// twice, is an error; a JSON null leaves m as it was.
+func (m *Mealtime) UnmarshalJSON(data []byte) error {
+	type plain Mealtime
+	return strictjson.Record("portion", "mealtime", data, func(p plain) { *m = Mealtime(p) })
+}
+
+// Timetable is the meals of a day, in the order they are given in: at most
+// [MaxMeals]. It may go past midnight once. The nil timetable has no meals and is
+// refused.
+type Timetable []Mealtime
+
+// maxParts is the largest part of a meal; ours. A million allows percentages to
+// four decimals.
+const maxParts = 1_000_000
+
+// Serve splits the weighed day by a timetable: food by food within a meal, meal
+// after meal. A meal has a row for each food that is given in it. The counts of
+// each food add up to its day exactly and each is less than one step from its
+// exact share: whole steps are given first, and those that are left go one each
+// to the meals with the largest remainders, the earlier one of two that are equal
+// (Hamilton's method; the rule for equal ones is ours). With equal parts that is
+// what [Weighed.Meals] gives. Treats are given outside meals.
+//
+// Every fault of the timetable comes back at once, as [*units.FieldError]: a
+// food that the menu doesn't have, or that is a treat or in no meal, parts out
+// of range, and times that are not in the order of the day.
+func (w Weighed) Serve(t Timetable) ([]Meal, error) {
+	if w.ration.n == 0 {
+		_, err := w.Meals(1)
+		return nil, err
+	}
+	if errs := t.check(&w); len(errs) > 0 {
+		return nil, errs.Err()
+	}
+	var counts [len(Ration{}.parts)][MaxMeals]int64
+	rows := 0
+	for i := range w.ration.n {
+		var parts [MaxMeals]uint64
+		for j := range t {
+			if parts[j] = t[j].partsOf(w.ration.menu[i].Food.Name); parts[j] > 0 {
+				rows++
+			}
+		}
+		if !w.ration.menu[i].Treat {
+			apportion(uint64(w.counts[i]), parts[:len(t)], counts[i][:len(t)])
+		}
+	}
+	meals := make([]Meal, 0, rows)
+	for j := range t {
+		for i := range w.ration.n {
+			item := &w.ration.menu[i]
+			if item.Treat || t[j].partsOf(item.Food.Name) == 0 {
+				continue
+			}
+			m := w.scale.mass(counts[i][j])
+			meals = append(meals, Meal{
+				Number: j + 1, At: t[j].At, Food: item.Food.Name, Count: counts[i][j],
+				Mass: m, Energy: w.ration.parts[i].density.Energy.Energy(m),
+			})
+		}
+	}
+	return meals, nil
+}
+
+// partsOf returns the parts of a food in the meal, 0 where it is not in it.
+func (m *Mealtime) partsOf(food string) uint64 {
+	switch {
+	case len(m.Foods) > 0 && !slices.Contains(m.Foods, food):
+		return 0
+	case m.Parts == 0:
+		return 1
+	}
+	return uint64(m.Parts)
+}
+
+// check returns what is wrong with t for the foods of w.
+func (t Timetable) check(w *Weighed) units.ErrorList {
+	var errs units.ErrorList
+	if len(t) < 1 || len(t) > MaxMeals {
+		return append(errs, unfit("timetable", strconv.Itoa(len(t))+" meals", "1 to 24 a day", ""))
+	}
+	var meals []string // that menu foods are given in
+	for i := range w.ration.n {
+		if item := &w.ration.menu[i]; !item.Treat {
+			meals = append(meals, item.Food.Name)
+		}
+	}
+	for j := range t {
+		field := "timetable[" + strconv.Itoa(j) + "]"
+		if p := t[j].Parts; p < 0 || p > maxParts {
+			errs = append(errs, unfit(field+".parts", strconv.Itoa(p), "1 to 1000000, or 0 for 1", ""))
+		}
+		for k, food := range t[j].Foods {
+			switch {
+			case slices.Contains(t[j].Foods[:k], food):
+				errs = append(errs, unfit(field+".foods", food, "each food once", ""))
+			case !slices.Contains(meals, food):
+				hint := ""
+				if w.isTreat(food) {
+					hint = "it is a treat, given outside meals"
+				}
+				errs = append(errs, unfit(field+".foods", food, strings.Join(meals, ", "), hint))
+			}
+		}
+	}
+	for k, food := range meals {
+		given := slices.Contains(meals[:k], food) // said of the first of that name
+		for j := range t {
+			given = given || t[j].partsOf(food) > 0
+		}
+		if !given {
+			errs = append(errs, unfit("timetable", "no meal with "+food, "every food of the menu in a meal", ""))
+		}
+	}
+	return t.checkTimes(errs)
+}
+
+func (w *Weighed) isTreat(food string) bool {
+	for i := range w.ration.n {
+		if item := &w.ration.menu[i]; item.Treat && item.Food.Name == food {
+			return true
+		}
+	}
+	return false
+}
+
+// checkTimes adds what is wrong with the times of t.
+func (t Timetable) checkTimes(errs units.ErrorList) units.ErrorList {
+	timed, sound := 0, true
+	for j := range t {
+		if !t[j].At.IsZero() {
+			timed++
+		}
+		if !t[j].At.isValid() {
+			errs = append(errs, unfit("timetable["+strconv.Itoa(j)+"].at", "out of range", clockForm, ""))
+			sound = false
+		}
+	}
+	switch {
+	case timed == 0 || !sound:
+		return errs
+	case timed < len(t):
+		return append(errs, unfit("timetable", strconv.Itoa(timed)+" of "+strconv.Itoa(len(t))+" meals with a time", "a time for each meal, or for none", ""))
+	}
+	// Minutes from the first meal must rise, past midnight too.
+	before := 0
+	for j := 1; j < len(t); j++ {
+		since := t[j].At.since(t[0].At)
+		if since <= before {
+			errs = append(errs, unfit("timetable["+strconv.Itoa(j)+"].at", t[j].At.String(),
+				"after "+t[j-1].At.String()+" and before "+t[0].At.String()+" of the next day", "meals are in the order they are given in"))
+			return errs
+		}
+		before = since
+	}
+	return errs
+}
+
+// since returns the minutes from d to c, over midnight where c is earlier.
+func (c Clock) since(d Clock) int {
+	return (int(c.minute) - int(d.minute) + minutesOfDay) % minutesOfDay
+}
+
+// LongestGap returns the longest time between two meals in minutes, that from
+// the last meal to the first of the next day too, and false where the meals have
+// no times.
+func (t Timetable) LongestGap() (minutes int, ok bool) {
+	if len(t) == 0 || len(t.checkTimes(nil)) > 0 || t[0].At.IsZero() {
+		return 0, false
+	}
+	for j := range t {
+		gap := t[(j+1)%len(t)].At.since(t[j].At)
+		if gap == 0 { // one meal a day
+			gap = minutesOfDay
+		}
+		minutes = max(minutes, gap)
+	}
+	return minutes, true
+}
+
+// TimetableCautions is [Weighed.Cautions] for the meals of a timetable, with what
+// is to be said of their number. What the scale does is said of meals of one
+// size, as many as the most that a food is given in. It is nil where Serve fails.
+func (w Weighed) TimetableCautions(t Timetable) []advice.Caution {
+	if w.ration.n == 0 || len(t.check(&w)) > 0 {
+		return nil
+	}
+	most := 1
+	for i := range w.ration.n {
+		n := 0
+		for j := range t {
+			if t[j].partsOf(w.ration.menu[i].Food.Name) > 0 {
+				n++
+			}
+		}
+		if !w.ration.menu[i].Treat {
+			most = max(most, n)
+		}
+	}
+	c := w.Cautions(most)
+	c = appendFrequency(c, &w.ration, len(t))
+	advice.Sort(c)
+	return c
+}

@@ -1,0 +1,108 @@
+package portion
+
+import (
+	"math"
+	"strconv"
+
+	"example.org/bowlgram/diet"
+	"example.org/bowlgram/units"
+)
+
+// roundoffPacks is how far a number of packs, or of days, may miss a whole one by
+// the last bits of its sum.
+const roundoffPacks = 1e-9
+
+// choosePack returns the size to order and how many of it cover what is short: 0
+// where nothing is. Without one to order it is the size that prices a day.
+func choosePack(packs diet.Packs, short units.Mass) (diet.Pack, int) {
+	var best diet.Pack
+	count, priced := 0, onePriced(packs)
+	for _, p := range packs {
+		if !(p.Net > 0) {
+			continue
+		}
+		n := int(max(math.Ceil(float64(short/p.Net)-roundoffPacks), 0))
+		better := best.Net == 0
+		if !better {
+			a, b := p.Net*units.Mass(n), best.Net*units.Mass(count)
+			if priced {
+				a, b = units.Mass(p.Price.Amount())*units.Mass(n), units.Mass(best.Price.Amount())*units.Mass(count)
+			}
+			better = a < b || a == b && p.Net > best.Net
+			if n == 0 { // nothing to order: the largest with a price
+				known, was := !p.Price.IsZero(), !best.Price.IsZero()
+				better = known && !was || known == was && p.Net > best.Net
+			}
+		}
+		if better {
+			best, count = p, n
+		}
+	}
+	return best, count
+}
+
+// onePriced reports whether every pack has a price, in one currency.
+func onePriced(packs diet.Packs) bool {
+	currency := ""
+	for _, p := range packs {
+		if !(p.Net > 0) {
+			continue
+		}
+		if p.Price.IsZero() || currency != "" && p.Price.Currency() != currency {
+			return false
+		}
+		currency = p.Price.Currency()
+	}
+	return currency != ""
+}
+
+// AnimalCost is what the food of one animal costs in a day.
+type AnimalCost struct {
+	Animal string
+	// Cost is that of the foods with a price, with the waste; zero where none has
+	// one.
+	Cost diet.Price
+	// Unpriced are the foods without a price, which Cost leaves out.
+	Unpriced []string
+}
+
+// Costs returns what a day of each plan costs, in the order of the plans, at the
+// packs that Lines prices by. The error is that of Lines, or a
+// [*units.FieldError] where one animal's foods have prices in two currencies.
+func (s Supply) Costs() ([]AnimalCost, error) {
+	lines, err := s.Lines()
+	if err != nil {
+		return nil, err
+	}
+	prices := make(map[string]SupplyLine, len(lines))
+	for _, l := range lines {
+		prices[l.Food.Name] = l
+	}
+	var errs units.ErrorList
+	costs := make([]AnimalCost, len(s.Plans))
+	for i := range s.Plans {
+		c, w := &costs[i], &s.Plans[i].Weighed
+		c.Animal = s.Plans[i].Animal
+		for k := range w.ration.n {
+			l := prices[w.ration.menu[k].Food.Name]
+			if l.Cost.IsZero() {
+				if !w.named(k) {
+					c.Unpriced = append(c.Unpriced, l.Food.Name)
+				}
+				continue
+			}
+			part := l.Cost.Amount() * float64(w.mass(k)/l.Daily)
+			if !c.Cost.IsZero() && c.Cost.Currency() != l.Cost.Currency() {
+				errs = append(errs, unfit("plans["+strconv.Itoa(i)+"].weighed", l.Food.Name+" in "+l.Cost.Currency(), "prices in "+c.Cost.Currency()+", as of its other foods", "nothing is converted"))
+				continue
+			}
+			if c.Cost, err = diet.NewPrice(c.Cost.Amount()+part, l.Cost.Currency()); err != nil {
+				errs = append(errs, err)
+			}
+		}
+	}
+	if len(errs) > 0 {
+		return nil, errs.Err()
+	}
+	return costs, nil
+}
