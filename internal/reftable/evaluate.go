@@ -27,6 +27,7 @@ var evaluators = []evaluator{
 	predictorFactor, byDefault, ofAnalysis, basis, scaledProfile, standardUnit,
 	severalFoods, afterACan, counted, blend, packCost, energyCost,
 	sample, coverage, quantileOf, limits, target, grubbsPoint, ofSD, variance,
+	leastLoad, rounded, cupWeight, labelCup, cupStep, cupStudy,
 }
 
 // Evaluate returns the library's figure for r, unrounded, in r's unit.

@@ -14,6 +14,7 @@ func Tables() []string {
 		"units", "ucum", "adult-energy", "growth", "reproduction", "neonates", "activity",
 		"weight-loss", "body-condition", "refeeding", "thresholds", "worked-examples", "practice", "statistics", "nutrient-minima",
 		"energy-density", "basis-conversion", "densities",
+		"scales", "rounding", "scoop-studies", "bulk-density",
 	}
 }
 
