@@ -1,0 +1,101 @@
+package transition
+
+import (
+	"fmt"
+
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/portion"
+	"example.org/bowlgram/units"
+)
+
+// fewMeals is the number of meals from which they are small: ours.
+const fewMeals = 3
+
+// offDay is how far from the need a day may be by its basis before it is a
+// warning: ours. Rounding alone has cautions of its own.
+const offDay = 0.025
+
+// cautions returns what a day must be shown with.
+func (m *mixer) cautions(w portion.Weighed, number int, need energy.Estimate, part units.Percent) []advice.Caution {
+	var c []advice.Caution
+	if m.plan.Basis == ByOldTotal {
+		// The need of w is not one that its stage gives.
+		c = append(need.Cautions(), w.Ration().Menu().Cautions(need.Animal)...)
+		if off := float64(w.Energy()/need.Daily) - 1; off > offDay || off < -offDay {
+			c = append(c, advice.Caution{Level: advice.Warn, Source: ours, Text: fmt.Sprintf(
+				"sharing out the old food's grams gives %s on day %d instead of %s, %+.0f %%: share the energy",
+				kcal(w.Energy()), number, kcal(need.Daily), 100*off)})
+		}
+	} else {
+		c = w.Cautions(m.plan.Meals)
+	}
+	c = m.planCautions(c, need)
+	advice.Sort(c)
+	return c
+}
+
+// planCautions appends what is said of the change as a whole.
+func (m *mixer) planCautions(c []advice.Caution, need energy.Estimate) []advice.Caution {
+	say := func(l advice.Level, s advice.Source, text string) {
+		c = append(c, advice.Caution{Level: l, Source: s, Text: text})
+	}
+	p, a := m.plan, &need.Animal
+	if d := a.Circumstances & gated; d != 0 {
+		say(advice.Refer, ours, "a change of food in an animal with "+d.String()+" is by order of "+p.By+" only: call at any sign of trouble")
+	}
+	cat, ferret := a.Species == energy.Cat, a.Species == energy.Ferret
+	say(advice.Note, sourceSafeGo, "go on to the next step only if stool, attitude and appetite are normal")
+	say(advice.Warn, ours, "vomiting, blood or dullness: give the old food again and call the veterinarian the same day")
+	switch {
+	case ferret:
+		say(advice.Warn, ours, "no schedule is published for ferrets; refusal can be total: keep the old food in reach all through the change")
+	case cat:
+		say(advice.Warn, sourceCat24, "a cat that refuses the food gets the old one back, and a veterinarian is called: never wait it out")
+		say(advice.Note, sourceBowls, "a cat that won't take the mix: the new food in a second bowl")
+	}
+	switch {
+	case m.steps == Immediate:
+		text := "an abrupt change, set out by no source: for an animal whose old food nobody knows or has"
+		if p.Meals < fewMeals {
+			text += "; in small meals, 3 a day or more"
+		}
+		say(advice.Warn, ours, text)
+	case ferret && m.steps.Days() < Slow.Days():
+		say(advice.Warn, ours, fmt.Sprintf("%d days is short for a ferret: it can take weeks", m.steps.Days()))
+	case m.steps.Days() < 7 && losing(need):
+		say(advice.Warn, sourceDietFood, fmt.Sprintf("%d days is short: a change to a food for weight loss takes 1 to 2 weeks", m.steps.Days()))
+	}
+	if cat && young(need) {
+		say(advice.Note, sourceRehomed, "a kitten in a new home keeps its old food for the first week")
+	}
+	switch p.Basis {
+	case ByMass:
+		say(advice.Note, sourceTufts, "the shares are of grams: those of energy, as published, differ")
+	case ByOldTotal:
+	case ByAmountFed:
+		say(advice.Warn, ours, "the old food's energy isn't known: what is fed now is taken for the whole day's; watch the weight")
+	default:
+		say(advice.Note, sourceTufts, "the shares are of energy, not of scoops, cups or grams")
+	}
+	return c
+}
+
+// losing reports whether the need is that of a weight loss.
+func losing(need energy.Estimate) bool {
+	_, ok := need.Stage.(energy.WeightLoss)
+	return ok
+}
+
+// fullyGrown is the age under which an animal is young here: ours.
+const fullyGrown = 6 * energy.Month
+
+// young reports whether the animal is known to grow.
+func young(need energy.Estimate) bool {
+	switch need.Stage.(type) {
+	case energy.Growth, energy.Nursling:
+		return true
+	}
+	a := &need.Animal
+	return a.Circumstances.Has(energy.Growing) || 0 < a.Age && a.Age < fullyGrown
+}

@@ -1,0 +1,194 @@
+package transition
+
+import (
+	"encoding/json"
+	"math"
+	"slices"
+	"strconv"
+	"time"
+
+	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/internal/strictjson"
+	"example.org/bowlgram/portion"
+	"example.org/bowlgram/units"
+)
+
+// Day is one day of a plan. Compare two with Equal. The zero value is no day.
+type Day struct {
+	Number int `json:"day"` // from 1
+	// Step of the schedule, from 1; 0 is the old food alone.
+	Step int `json:"step,omitzero"`
+	// Share of the new food, in percent of the plan's basis.
+	Share units.Percent `json:"share"`
+	// Missed is a day on which the plan was not followed. It holds no food.
+	Missed bool `json:"missed,omitzero"`
+	// Foods of the day as they are weighed, those that are given. Meals are the
+	// same food by food, without the treats.
+	Foods []portion.Portion `json:"foods,omitzero"`
+	Meals []portion.Meal    `json:"meals,omitzero"`
+	// Energy is what the foods hold, Target what the animal needs.
+	Energy units.Energy `json:"energy,omitzero"`
+	Target units.Energy `json:"target,omitzero"`
+	// Cautions are what the grams must be shown with, the gravest first; one of
+	// refer level comes before them.
+	Cautions []advice.Caution `json:"cautions,omitzero"`
+}
+
+// newDay returns a weighed day in so many meals.
+func newDay(number int, w portion.Weighed, meals int) (Day, error) {
+	d := Day{Number: number, Energy: w.Energy(), Target: w.Target()}
+	var err error
+	if d.Meals, err = w.Meals(meals); err != nil {
+		return Day{}, err
+	}
+	for i := range w.Len() {
+		d.Foods = append(d.Foods, w.Portion(i))
+	}
+	return d, nil
+}
+
+// Mass returns the mass of a food on that day, treats included; 0 where none is
+// given.
+func (d Day) Mass(food string) units.Mass {
+	var m units.Mass
+	for i := range d.Foods {
+		if d.Foods[i].Food == food {
+			m += d.Foods[i].Mass
+		}
+	}
+	return m
+}
+
+// Date returns the calendar day of d where the plan starts on that of start, at
+// midnight in UTC. What day that is decides start's own location; its time of day
+// doesn't matter. The zero start gives the zero time.
+func (d Day) Date(start time.Time) time.Time {
+	if start.IsZero() {
+		return time.Time{}
+	}
+	year, month, day := start.Date()
+	return time.Date(year, month, day+d.Number-1, 0, 0, 0, 0, time.UTC)
+}
+
+// Equal reports whether d and e are the same in every figure and word.
+func (d Day) Equal(e Day) bool {
+	return d.Number == e.Number && d.Step == e.Step && d.Share == e.Share && d.Missed == e.Missed &&
+		d.Energy == e.Energy && d.Target == e.Target &&
+		slices.Equal(d.Foods, e.Foods) && slices.Equal(d.Meals, e.Meals) && slices.Equal(d.Cautions, e.Cautions)
+}
+
+// Cautions returns the cautions of all the days, each once, the gravest first.
+func Cautions(days []Day) []advice.Caution {
+	var all []advice.Caution
+	for i := range days {
+		for _, c := range days[i].Cautions {
+			if !slices.Contains(all, c) {
+				all = append(all, c)
+			}
+		}
+	}
+	advice.Sort(all)
+	return all
+}
+
+// MarshalJSON writes the day, its figures bit for bit, and the zero Day as null.
+func (d Day) MarshalJSON() ([]byte, error) {
+	if d.Equal(Day{}) {
+		return []byte("null"), nil
+	}
+	type plain Day
+	return json.Marshal(plain(d))
+}
+
+// UnmarshalJSON reads what MarshalJSON wrote. A record whose meals don't add up to
+// its foods, or its foods to its energy, is refused: grams that were changed by
+// hand would be fed. A JSON null leaves d as it was, and so does an error.
+func (d *Day) UnmarshalJSON(data []byte) error {
+	type plain Day
+	if strictjson.IsNull(data) {
+		return nil
+	}
+	var p plain
+	if err := strictjson.Into("transition", "day", data, &p); err != nil {
+		return err
+	}
+	if err := Day(p).check(); err != nil {
+		return err
+	}
+	*d = Day(p)
+	return nil
+}
+
+// roundoff is how far sums of decimal masses in grams, and of energies, may be
+// off by their last bits.
+const roundoff = 1e-9
+
+func near(a, b float64) bool { return math.Abs(a-b) <= roundoff*max(1, math.Abs(b)) }
+
+// check refuses a day whose figures contradict each other.
+func (d Day) check() error {
+	var errs units.ErrorList
+	say := func(field, value, accepted string) {
+		errs = append(errs, refuse("day record", field+" "+value, accepted, ""))
+	}
+	if d.Number < 1 || d.Number > maxDays {
+		say("day", strconv.Itoa(d.Number), "1 to "+strconv.Itoa(maxDays))
+	}
+	if d.Step < 0 || d.Step > maxSteps {
+		say("step", strconv.Itoa(d.Step), "0 to "+strconv.Itoa(maxSteps))
+	}
+	if !(d.Share >= 0 && d.Share <= 100) {
+		say("share", d.Share.String(), "0 % to 100 %")
+	}
+	if d.Missed && (len(d.Foods) > 0 || len(d.Meals) > 0 || d.Energy != 0) {
+		say("missed", "true", "no foods, meals and energy on a day that was missed")
+		return errs.Err()
+	}
+	if !d.Missed && len(d.Foods) == 0 {
+		say("foods", "none", "the foods of the day")
+	}
+	var sum units.Energy
+	for i := range d.Foods {
+		f := &d.Foods[i]
+		if !(f.Mass > 0) || !(f.Energy > 0) {
+			say("food", f.Food, "more than 0 g and 0 kcal of it")
+		}
+		sum += f.Energy
+	}
+	if !near(float64(sum), float64(d.Energy)) {
+		say("energy", kcal(d.Energy), kcal(sum)+", what the foods hold")
+	}
+	errs = add(errs, d.checkMeals())
+	return errs.Err()
+}
+
+// checkMeals refuses meals that don't add up to the foods.
+func (d *Day) checkMeals() error {
+	foods, meals := make(map[string]units.Mass), make(map[string]units.Mass)
+	var errs units.ErrorList
+	for i := range d.Foods {
+		if !d.Foods[i].Treat {
+			foods[d.Foods[i].Food] += d.Foods[i].Mass
+		}
+	}
+	for i := range d.Meals {
+		m := &d.Meals[i]
+		if m.Number < 1 || m.Number > portion.MaxMeals || !(m.Mass >= 0) || m.Count < 0 {
+			errs = append(errs, refuse("day record", "meal "+strconv.Itoa(m.Number), "meals 1 to "+strconv.Itoa(portion.MaxMeals)+" of 0 g or more", ""))
+		}
+		meals[m.Food] += m.Mass
+	}
+	for i := range d.Foods {
+		name := d.Foods[i].Food
+		if d.Foods[i].Treat || near(float64(meals[name]), float64(foods[name])) {
+			continue
+		}
+		errs = append(errs, refuse("day record", "meals of "+name+" "+grams(meals[name]), grams(foods[name])+", the food of the day", ""))
+	}
+	for i := range d.Meals {
+		if _, ok := foods[d.Meals[i].Food]; !ok {
+			errs = append(errs, refuse("day record", "meal of "+d.Meals[i].Food, "meals of the foods of the day", ""))
+		}
+	}
+	return errs.Err()
+}

@@ -1,0 +1,106 @@
+package transition
+
+import (
+	"slices"
+
+	"example.org/bowlgram/diet"
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/units"
+)
+
+// StockError says that the old food lasts for no schedule.
+type StockError struct {
+	Food  string
+	Have  units.Mass
+	Need  units.Mass // of the shortest schedule that was tried
+	Steps Steps      // that schedule
+}
+
+// Error returns what is there, what the shortest schedule needs, and the remedy.
+func (e *StockError) Error() string {
+	return "transition: " + grams(e.Have) + " of " + e.Food + " is too little for a change by steps: " + e.Steps.String() +
+		" needs " + grams(e.Need) + ": want more of it, or the steps immediate by name"
+}
+
+// LongestSteps returns the steps of p where the stock of the old foods lasts, and
+// else the longest schedule that it allows: the plan's own steps with fewer days
+// each, or a shorter published one. A ferret is never put on fewer than ten steps
+// (ours). Where none lasts the error is a *StockError. A food without a stock, and
+// one that goes on in the new menu, is taken to last. Events are refused, since what they did is eaten.
+func (p Plan) LongestSteps(need energy.Estimate, stock ...Stock) (Steps, error) {
+	errs := add(nil, checkStock(p.foods(), stock))
+	if len(p.Events) > 0 {
+		errs = append(errs, refuse("events", p.Events[0].text(), "a plan that hasn't begun", ""))
+	}
+	if _, err := p.Days(need); err != nil {
+		errs = add(errs, err)
+	}
+	if len(errs) > 0 {
+		return Steps{}, errs.Err()
+	}
+	if p.Steps.IsZero() {
+		p.Steps = defaultSteps(need.Animal.Species)
+	}
+	var short error
+	for _, steps := range candidates(p.Steps, need.Animal.Species) {
+		p.Steps = steps
+		days, err := p.Days(need)
+		if err != nil { // too little of a food for the scale
+			errs = add(errs, err)
+			continue
+		}
+		list, err := p.Shopping(days, stock...)
+		if err != nil {
+			return Steps{}, err
+		}
+		if short = p.short(list, stock); short == nil {
+			return steps, nil
+		}
+	}
+	if short != nil {
+		return Steps{}, short
+	}
+	return Steps{}, errs.Err()
+}
+
+// short returns the error of the first old food that the stock is too little of.
+func (p *Plan) short(list []Purchase, stock []Stock) error {
+	for _, x := range list {
+		of := func(s Stock) bool { return s.Food == x.Food }
+		if x.Buy > 0 && slices.ContainsFunc(stock, of) && !p.goesOn(x.Food) {
+			return &StockError{Food: x.Food, Have: x.Have, Need: x.Need, Steps: p.Steps}
+		}
+	}
+	return nil
+}
+
+// goesOn reports whether a food is in the new menu too.
+func (p *Plan) goesOn(food string) bool {
+	return slices.ContainsFunc(p.To, func(i diet.Item) bool { return i.Food.Name == food })
+}
+
+// candidates returns the schedules to try, the longest first.
+func candidates(own Steps, species energy.Species) []Steps {
+	list := []Steps{own}
+	insert := func(s Steps) {
+		if s.Days() >= own.Days() {
+			return
+		}
+		i := len(list)
+		for i > 1 && list[i-1].Days() < s.Days() {
+			i--
+		}
+		if list[i-1] != s {
+			list = slices.Insert(list, i, s)
+		}
+	}
+	for days := own.longest() - 1; days >= 1; days-- {
+		insert(own.capped(days))
+	}
+	insert(TenSteps)
+	if species != energy.Ferret {
+		insert(FourStages)
+		insert(FourDays)
+	}
+	return list
+}
