@@ -55,6 +55,7 @@ func TestAlarmIsUnderTheLeastGainAndNotAtIt(t *testing.T) {
 	}{
 		{energy.Cat, 10, 207, 200, ""},
 		{energy.Cat, 10, 206.9, 200, "gained only 6.9 g in a day (200 g to 206.9 g): a kitten must gain 7 g or more"},
+		{energy.Cat, 10, 200.5, 200, "gained only 0.5 g in a day (200 g to 200.5 g): a kitten must gain 7 g or more"},
 		{energy.Cat, 3, 107, 100, ""},
 		{energy.Cat, 3, 100, 100, "gained nothing in a day (100 g to 100 g): a kitten must gain 7 g or more"},
 		{energy.Cat, 2, 90, 100, ""},

@@ -87,6 +87,18 @@ func TestObservedTakesEverySpecies(t *testing.T) {
 	estimate(t, observed(func(s *energy.Observed) { s.Animal.Species, s.Animal.Age = energy.Other, 4*energy.Month }))
 }
 
+func TestObservedBoundsAreClosed(t *testing.T) {
+	for _, change := range []func(*energy.Observed){
+		func(s *energy.Observed) { s.Intake = 50000 },
+		func(s *energy.Observed) { s.Animal.Species, s.Intake = energy.Other, 0.5 },
+		func(s *energy.Observed) { s.Over = 40 * energy.Year },
+		func(s *energy.Observed) { s.Before = 8 * kg },
+		func(s *energy.Observed) { s.Before = 32 * kg },
+	} {
+		estimate(t, observed(change))
+	}
+}
+
 func TestGatedAnimalIsNotFedByItsIntake(t *testing.T) {
 	for _, tt := range gated {
 		e, err := observed(func(s *energy.Observed) { tt.change(&s.Animal) }).Estimate()
