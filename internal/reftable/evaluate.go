@@ -21,11 +21,12 @@ var evaluators = []evaluator{
 	nurslingEnergy, orphanChart, kittenGain,
 	exerciseFactor, runningCost, runningCoefficient, mostWork,
 	idealWeight, perPoint, emaciated, lossFactor, lossLinear, reduced, adipose, lossGoal, lossVisit,
-	refeeding, unfedCat, allometric,
+	refeeding, foodChange, unfedCat, allometric,
 	resting, linearLimit, adult, adultFactor, adultCoefficient, ferretPerKilogram,
 	serving, amount, cups, nutrientMinimum, scaled, referenceIntake,
 	predictorFactor, byDefault, ofAnalysis, basis, scaledProfile, standardUnit,
 	severalFoods, afterACan, counted, blend, packCost, energyCost,
+	twoVisits, eatsEnough, thermometer,
 	sample, coverage, quantileOf, limits, target, grubbsPoint, ofSD, variance,
 	leastLoad, rounded, cupWeight, labelCup, cupStep, cupStudy,
 }

@@ -15,6 +15,7 @@ func Tables() []string {
 		"weight-loss", "body-condition", "refeeding", "thresholds", "worked-examples", "practice", "statistics", "nutrient-minima",
 		"energy-density", "basis-conversion", "densities",
 		"scales", "rounding", "scoop-studies", "bulk-density",
+		"food-change",
 	}
 }
 
