@@ -191,7 +191,7 @@ func TestUsage(t *testing.T) {
 		{[]string{"-feeds", "25"}, `feeds "25": want 1 to 24 a day`},
 		{[]string{"-born", ""}, "-born: want the day of birth"},
 		{[]string{"-born", "2026-11-09", "-today", "2026-11-08"}, "in the future"},
-				{[]string{"-made", "15 mL"}, "want at least the 125 mL of water"},
+		{[]string{"-made", "15 mL"}, "want at least the 125 mL of water"},
 		{[]string{"-powder", "90 g"}, "up to 3 kcal/mL, as made up"},
 		{[]string{"-powder-energy", "5100"}, "no unit"},
 	} {
