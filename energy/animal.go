@@ -206,7 +206,7 @@ func (a *Animal) appendCautions(c []advice.Caution, e *Estimate) []advice.Cautio
 		c = append(c, chilled(a.Age))
 	}
 	if d := a.Circumstances & (TherapeuticDiet | diseases); d != 0 {
-		add(advice.Refer, "food and amount are the veterinarian's to set ("+d.String()+")", ours)
+		add(advice.Refer, "food and amount only as the veterinarian orders ("+d.String()+")", ours)
 	}
 	return c
 }

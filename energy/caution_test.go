@@ -54,7 +54,7 @@ func TestAnimalIsCautioned(t *testing.T) {
 		{"ferret unfed a day", energy.Animal{Species: energy.Ferret, Weight: 1 * kg, DaysUnfed: 1}, advice.Refer, "is an emergency"},
 		{"dog unfed a day", energy.Animal{DaysUnfed: 1}, advice.Warn, "nothing eaten for a day"},
 		{"dog unfed two days", energy.Animal{DaysUnfed: 2}, advice.Refer, "nothing eaten for 2 days"},
-		{"diabetic", energy.Animal{Circumstances: energy.Diabetic}, advice.Refer, "veterinarian's to set (diabetic)"},
+		{"diabetic", energy.Animal{Circumstances: energy.Diabetic}, advice.Refer, "food and amount only as the veterinarian orders (diabetic)"},
 		{
 			"several diseases",
 			energy.Animal{Circumstances: energy.KidneyDisease | energy.LiverDisease},

@@ -100,7 +100,11 @@ func otherDamMethod(m Method) Method {
 // coefficient is c.
 func besideDam(w *working, s Stage, c coefficient) {
 	x, _ := s.Estimate() // of inputs that both methods take
-	w.line("beside", "method "+x.Method.String()+" ("+c.label+"): "+kcal1(x.Daily)+", from "+kcal(x.Low)+" to "+kcal(x.High))
+	figures := kcal1(x.Daily) + ", from " + kcal(x.Low) + " to " + kcal(x.High)
+	if x.Low == x.Daily {
+		figures = "at least " + kcal1(x.Daily) + ", up to " + kcal(x.High)
+	}
+	w.line("beside", "method "+x.Method.String()+" ("+c.label+"): "+figures)
 	w.source(c.source)
 }
 

@@ -25,7 +25,7 @@ type Estimate struct {
 	Method  Method       // the equation
 	Daily   units.Energy // kcal a day, unrounded
 	Low     units.Energy // the published spread of the population around
-	High    units.Energy // Daily, from Low to High; never a ration
+	High    units.Energy // Daily, from Low to High; never a ration, and no need in WeightLoss
 	Reweigh Age          // weigh again after so many days
 }
 
@@ -50,6 +50,12 @@ type explainer interface {
 	Stage
 	explain(e Estimate, w *working)
 	appendCautions(c []advice.Caution, e Estimate) []advice.Caution
+}
+
+// doubter is an explainer of which Low to High is not what animals like this
+// one need. It says what the two are for.
+type doubter interface {
+	uncertain(e Estimate) string
 }
 
 // near reports whether two figures are equal but for the last bits, in which

@@ -48,13 +48,17 @@ func (e Estimate) Explain() string {
 			w.line("weight", text)
 		}
 	}
+	uncertain := "animals like this one need " + kcal(e.Low) + " to " + kcal(e.High) +
+		" a day: a starting estimate, the animal's weight decides"
 	if s, ok := e.Stage.(explainer); ok && e.follows() {
 		s.explain(e, &w)
+		if s, ok := s.(doubter); ok {
+			uncertain = s.uncertain(e)
+		}
 	}
 	w.line("result", kcal(e.Daily)+"/day")
 	if e.Low < e.High {
-		w.line("uncertain", "animals like this one need "+kcal(e.Low)+" to "+kcal(e.High)+
-			" a day: a starting estimate, the animal's weight decides")
+		w.line("uncertain", uncertain)
 	}
 	if e.Reweigh > 0 {
 		w.line("next", "weigh again in "+dayCount(e.Reweigh))

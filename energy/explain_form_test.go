@@ -18,7 +18,7 @@ func TestWorkingOfEveryStageHasOneForm(t *testing.T) {
 		"spread": true, "beside": true, "result": true, "uncertain": true, "next": true,
 		// What single stages have besides.
 		"adult": true, "week": true, "litter": true, "first": true, "work": true, "together": true,
-		"ideal": true, "deficit": true, "goal": true, "ladder": true, "step": true, "weights": true,
+		"ideal": true, "deficit": true, "goal": true, "ladder": true, "step": true, "weights": true, "gain": true,
 	}
 	for _, s := range stages() {
 		text := estimate(t, s).Explain()

@@ -8,7 +8,9 @@ import (
 )
 
 // Lactation is the energy of a bitch, queen or jill that nurses Young young.
-// It is what to offer at least: every lactating animal is fed free choice.
+// Every one of them is fed free choice. For a bitch and a queen the figure is
+// what to offer at least, so that Low is Daily where the source has no range;
+// for a jill it is a guide.
 //
 // Week is counted from birth: 1 is days 1 to 7. Zero is not known and counts
 // as the peak, with a caution. By default (NRC 2006, most of it from memory)
@@ -69,6 +71,9 @@ func (s Lactation) Estimate() (Estimate, error) {
 		e.Daily = units.Energy(float64(e.Daily) + float64(s.milk()))
 	}
 	e.Low, e.High = c.spread(a.Species, base, e.Daily)
+	if c.low == 0 {
+		e.Low = e.Daily // the figure is a floor
+	}
 	return e, nil
 }
 
@@ -136,7 +141,12 @@ func (s Lactation) explain(e Estimate, w *working) {
 	} else {
 		explainDam(w, e, &c)
 	}
-	c.explainSpread(w, species)
+	if c.low == 0 {
+		explainSpread(w, species)
+		w.line("", "only upwards: the figure is a floor")
+	} else {
+		c.explainSpread(w, species)
+	}
 	if other := otherDamMethod(e.Method); other != 0 {
 		x := s
 		x.Method = other
@@ -161,6 +171,17 @@ func (s Lactation) explain(e Estimate, w *working) {
 		w.line("beside", "2 or 3 times as usual: "+kcal(jillBellLow*usual)+" to "+kcal(jillBellHigh*usual))
 		w.source(sourceBell)
 	}
+}
+
+// uncertain says what the figure is good for: the need runs up from it.
+func (s Lactation) uncertain(e Estimate) string {
+	switch {
+	case e.Animal.Species == Ferret:
+		return "a guide, keep food in reach at all times: the sources go from " + kcal(e.Low) + " to " + kcal(e.High) + " a day"
+	case e.Low < e.Daily:
+		return "offer this much or more, food always in reach: the source goes from " + kcal(e.Low) + " to " + kcal(e.High) + " a day"
+	}
+	return "offer this much or more, food always in reach: an animal like this one may need up to " + kcal(e.High) + " a day"
 }
 
 // explainMilk writes the working of NRC 2006.
@@ -226,10 +247,11 @@ func (s Lactation) appendCautions(c []advice.Caution, e Estimate) []advice.Cauti
 	case s.Week == 0 && e.Method == NRC2006:
 		add(advice.Warn, "week of lactation not known: counted as the peak, week "+strconv.Itoa(s.week()), ours)
 	}
-	add(advice.Warn, "feed free choice: the figure is a floor, what to offer at least, and no ration", sourceFloor)
 	if a.Species == Ferret {
+		add(advice.Warn, "feed free choice, food in reach at all times: the figure is a guide, and no ration", sourceTransit)
 		add(advice.Warn, "a jill's energy was never measured: 3 to 4 times maintenance is a rule of thumb for the peak", sacnJill)
 	} else {
+		add(advice.Warn, "feed free choice: the figure is a floor, what to offer at least, and no ration", sourceFloor)
 		add(advice.Warn, "trembling, stiff, panting hard or in seizures while nursing: an emergency, possible low blood calcium", sourceEclampsia)
 	}
 	c = a.appendDamCautions(c, "lactation")

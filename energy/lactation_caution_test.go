@@ -8,16 +8,18 @@ import (
 	"example.org/bowlgram/energy/advice"
 )
 
-func TestEveryLactationIsFreeChoiceAndAFloor(t *testing.T) {
+func TestEveryLactationIsFreeChoiceAndAFloorButAJills(t *testing.T) {
 	for _, s := range []energy.Lactation{
 		nursing(energy.Dog, 20*kg, 4, 2, energy.NRC2006),
 		nursing(energy.Dog, 20*kg, 12, 9, energy.FactorOnRER),
 		nursing(energy.Cat, 4*kg, 1, 0, energy.NRC2006),
 		nursing(energy.Cat, 4*kg, 5, 7, energy.FactorOnRER),
-		nursing(energy.Ferret, 1*kg, 8, 3, energy.PerKilogram),
 	} {
 		cautioned(t, s, advice.Warn, "feed free choice: the figure is a floor")
 	}
+	jill := nursing(energy.Ferret, 1*kg, 8, 3, energy.PerKilogram)
+	cautioned(t, jill, advice.Warn, "feed free choice, food in reach at all times: the figure is a guide")
+	silent(t, jill, "floor")
 }
 
 func TestMoreThanEightPuppiesAreReferred(t *testing.T) {

@@ -11,12 +11,12 @@ import (
 const (
 	floor = "caution   warn: feed free choice: the figure is a floor, what to offer at least, and no ration [Association of Shelter Veterinarians, Guidelines for Standards of Care in Animal Shelters, 2nd ed., 2022: " +
 		"small amounts often or free choice; taken as free choice, and the figure as a floor (ours, not published)]\n"
-	eclampsia = "caution   warn: trembling, stiff, panting hard or in seizures while nursing: an emergency, possible low blood calcium [eclampsia, veterinary teaching (from memory)]\n"
+	onlyUpwards = "          only upwards: the figure is a floor\n"
+	eclampsia   = "caution   warn: trembling, stiff, panting hard or in seizures while nursing: an emergency, possible low blood calcium [eclampsia, veterinary teaching (from memory)]\n"
 )
 
-// By hand: 145 × 8 = 1160; 16 × 144 × 1.2 = 2764.8; together 3924.8, × 0.7 =
-// 2747.4, × 1.3 = 5102.2. Beside, with 70 × 8 = 560: × 6 = 3360, of which ± 30 %
-// 2352 and 4368; × 4 = 2240, × 8 = 4480; ten puppies make 3.5 of 1.9 and of
+// By hand: 145 × 8 = 1160; 16 × 144 × 1.2 = 2764.8; together 3924.8, × 1.3
+// = 5102.2. Beside, with 70 × 8 = 560: × 6 = 3360, × 1.3 = 4368; × 4 = 2240, × 8 = 4480; ten puppies make 3.5 of 1.9 and of
 // 2.1, 3724 and 4116.
 func TestWorkingOfALitterBeyondTheTable(t *testing.T) {
 	bitch := energy.Animal{Species: energy.Dog, Weight: 16 * kg, Condition: energy.BCS9(5)}
@@ -31,21 +31,21 @@ func TestWorkingOfALitterBeyondTheTable(t *testing.T) {
 		"          = 145 × 16^0.75 + 16 × 144 × 1.2\n"+
 		"          = 145 × 8.000 + 2764.8 kcal = 1160.0 kcal + 2764.8 kcal = 3924.8 kcal\n"+
 		"source    "+nrcBook+"\n"+
-		spreadDog+
-		"beside    method factor_on_rer (lactating bitch with 9 puppies or more, at least): 3360.0 kcal, from 2352 kcal to 4368 kcal\n"+
+		spreadDog+onlyUpwards+
+		"beside    method factor_on_rer (lactating bitch with 9 puppies or more, at least): at least 3360.0 kcal, up to 4368 kcal\n"+
 		"source    "+handbook+", Table 5-2, p. 61 (from memory)\n"+
 		"beside    4 to 8 × resting energy in lactation: 2240 kcal to 4480 kcal\n"+
 		"source    "+handbook+", Table 15-10, p. 292\n"+
 		"beside    1.9 to 2.1 × resting energy at the peak, and 25 % of that for each puppy: 3724 kcal to 4116 kcal\n"+
 		"source    "+handbook+", Table 15-10, p. 292 (2.1) and case, p. 294 (1.9)\n"+
 		"result    3925 kcal/day\n"+
-		"uncertain animals like this one need 2747 kcal to 5102 kcal a day: a starting estimate, the animal's weight decides\n"+
+		"uncertain offer this much or more, food always in reach: an animal like this one may need up to 5102 kcal a day\n"+
 		"next      weigh again in 7 days\n"+
 		floor+eclampsia+starting)
 }
 
 // By hand: 4^0.67 = 2.5315; 100 of it 253.2, and 4 × 60 × 1.2 = 288; together
-// 541.2, of which half and one and a half times 270.6 and 811.7. Beside: 4 ×
+// 541.2, of which one and a half times 811.7. Beside: 4 ×
 // 197.99 = 792.0, × 2 = 396.0, × 6 = 1187.9; 150 × 4 = 600.
 func TestWorkingOfANursingQueen(t *testing.T) {
 	queen := energy.Animal{Species: energy.Cat, Weight: 4 * kg, Condition: energy.BCS9(5)}
@@ -59,13 +59,13 @@ func TestWorkingOfANursingQueen(t *testing.T) {
 		"          = 100 × 2.532 + 288.0 kcal = 253.2 kcal + 288.0 kcal = 541.2 kcal\n"+
 		"source    "+nrcBook+"\n"+
 		"source    National Academies, Your Cat's Nutritional Needs, 2006, p. 5, row of the nursing queen\n"+
-		spreadCat+
+		spreadCat+onlyUpwards+
 		"beside    method factor_on_rer (lactating queen, the middle of 2 to 6): 792.0 kcal, from 396 kcal to 1188 kcal\n"+
 		"source    Melbourne Polytechnic, Veterinary Nursing Key Mathematical Concepts: Dietary requirements (after Gajanayake, Lumbis, Greet, Girling 2011) (as quoted elsewhere)\n"+
 		"beside    150 kcal/kg in weeks 3 and 4: 600 kcal\n"+
 		"source    Fogle, on the nursing queen (from memory)\n"+
 		"result    541 kcal/day\n"+
-		"uncertain animals like this one need 271 kcal to 812 kcal a day: a starting estimate, the animal's weight decides\n"+
+		"uncertain offer this much or more, food always in reach: an animal like this one may need up to 812 kcal a day\n"+
 		"next      weigh again in 7 days\n"+
 		"caution   warn: week of lactation not known: counted as the peak, week 3 [ours, not published]\n"+
 		floor+eclampsia+starting)
@@ -86,9 +86,9 @@ func TestWorkingOfANursingJill(t *testing.T) {
 		"beside    2 or 3 times as usual: 600 kcal to 900 kcal\n"+
 		"source    Bell, Feeding Pregnant, Nursing and Growing Ferrets\n"+
 		"result    1050 kcal/day\n"+
-		"uncertain animals like this one need 720 kcal to 1440 kcal a day: a starting estimate, the animal's weight decides\n"+
+		"uncertain a guide, keep food in reach at all times: the sources go from 720 kcal to 1440 kcal a day\n"+
 		"next      weigh again in 7 days\n"+
-		floor+
+		"caution   warn: feed free choice, food in reach at all times: the figure is a guide, and no ration ["+handbook+", p. 1216]\n"+
 		"caution   warn: a jill's energy was never measured: 3 to 4 times maintenance is a rule of thumb for the peak ["+handbook+", p. 1218]\n"+
 		unscored+starting)
 }

@@ -30,6 +30,10 @@ import (
 // instead. DayBefore is the weight a day ago; where it is given and the gain
 // since is too small, a refer-level caution says so. See DailyGain.
 //
+// The age counts from 1 on the day of birth, so that a kitten of two weeks is
+// Age 2 * Week, never 2. A weight far above a newborn's in the first four days
+// is cautioned as weeks typed for days.
+//
 // A comfortable feed is about 4 mL for each 100 g. (SACN 5th ed., p. 427,
 // prints 10 to 15 mL in the first week, which is two to four times that for a
 // newborn kitten, and is not used.)
@@ -158,6 +162,7 @@ func (s Nursling) checkDayBefore() error {
 
 func (s Nursling) explain(e Estimate, w *working) {
 	w.line("first", "is it warm? a chilled nursling is warmed slowly before it is fed")
+	s.explainGain(w)
 	c, hundreds := s.coefficient(e.Method), e.Weight.Grams()/100
 	w.line("formula", short(c.value)+" kcal for each 100 g ("+c.label+")")
 	w.line("", "= "+short(c.value)+" × "+short(hundreds)+" = "+kcal1(e.Daily))
@@ -185,6 +190,10 @@ func (s Nursling) appendCautions(c []advice.Caution, e Estimate) []advice.Cautio
 	c = s.appendGainAlarm(c)
 	if week := weekOfLife(a.Age); e.Weight < nurslingLow[a.Species][week-1] {
 		add(advice.Refer, readable(e.Weight)+" is very little in week "+strconv.Itoa(week)+": a digit too few, or it must be seen now", ours)
+	}
+	if a.Age <= newborn && e.Weight > newbornHigh[a.Species] {
+		add(advice.Warn, readable(e.Weight)+" is unusual on day "+strconv.Itoa(int(a.Age))+" of life: is it "+
+			(a.Age*Week).String()+" old?", ours)
 	}
 	if a.DaysUnfed > 0 {
 		add(advice.Refer, "a nursling that has taken nothing for a day is an emergency", ours)

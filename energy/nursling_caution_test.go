@@ -78,6 +78,57 @@ func TestAlarmIsUnderTheLeastGainAndNotAtIt(t *testing.T) {
 	}
 }
 
+// SACN 5th ed., Tables 23-1 and 23-5: 10 to 13 g a day, alarm under 7 g; Table
+// 16-1: 5 to 10 % in a puppy's first week, of 400 g 20 to 40 g.
+func TestGainBetweenTheAlarmAndTheExpectedIsAWarning(t *testing.T) {
+	for _, tt := range []struct {
+		species energy.Species
+		age     energy.Age
+		now     units.Mass
+		before  units.Mass
+		text    string // "" for none
+	}{
+		{energy.Cat, 10, 207, 200, "gained 7 g in a day, less than the 10 g to 13 g expected"},
+		{energy.Cat, 10, 209, 200, "gained 9 g in a day, less than the 10 g to 13 g expected"},
+		{energy.Cat, 10, 210, 200, ""},
+		{energy.Cat, 10, 206, 200, ""}, // the alarm says it
+		{energy.Cat, 2, 101, 100, ""},  // in the first 24 hours a loss is normal
+		{energy.Dog, 5, 419, 400, "gained 19 g in a day, less than the 20 g to 40 g expected"},
+		{energy.Dog, 5, 420, 400, ""},
+		{energy.Dog, 10, 414, 400, ""}, // 3.5 %: from week 2 on the least is the alarm
+	} {
+		s := nursling(tt.species, tt.now, tt.age)
+		s.DayBefore = tt.before
+		if tt.text == "" {
+			silent(t, s, "less than the")
+		} else {
+			cautioned(t, s, advice.Warn, tt.text)
+		}
+	}
+}
+
+func TestWorkingOfTheFirstDaysLoss(t *testing.T) {
+	s := nursling(energy.Cat, 95*units.Gram, 2)
+	s.DayBefore = 100 * units.Gram
+	const want = "gain      95 g - 100 g = -5 g in a day; in the first 24 hours a loss of up to 10 g is no alarm\n"
+	if text := estimate(t, s).Explain(); !strings.Contains(text, want) {
+		t.Errorf("no %q in\n%s", want, text)
+	}
+}
+
+// Ours: a kitten is born at some 100 g.
+func TestWeeksTypedForDaysAreSeen(t *testing.T) {
+	cautioned(t, nursling(energy.Cat, 212*units.Gram, 2), advice.Warn, "212 g is unusual on day 2 of life: is it 2 wk old?")
+	cautioned(t, nursling(energy.Dog, 1300*units.Gram, 4), advice.Warn, "1.3 kg is unusual on day 4 of life: is it 4 wk old?")
+	for _, s := range []energy.Nursling{
+		nursling(energy.Cat, 212*units.Gram, 5),
+		nursling(energy.Cat, 200*units.Gram, 2),
+		nursling(energy.Dog, 1200*units.Gram, 4),
+	} {
+		silent(t, s, "is unusual on day")
+	}
+}
+
 func TestNoAlarmWithoutTheWeightOfTheDayBefore(t *testing.T) {
 	silent(t, nursling(energy.Cat, 190*units.Gram, 14), "in a day (")
 }
@@ -172,6 +223,8 @@ func TestWorkingOfANurslingKittenThatDoesNotGain(t *testing.T) {
 		"given     cat, 189 g, 12 d old, condition not scored\n"+
 		"weight    189 g, the current weight\n"+
 		"first     is it warm? a chilled nursling is warmed slowly before it is fed\n"+
+		"gain      189 g - 184 g = 5 g in a day; expected 10 g to 13 g, alarm under 7 g\n"+
+		"source    "+handbook+", Table 23-1, p. 417, and Table 23-5, p. 422\n"+
 		"formula   22.5 kcal for each 100 g (kitten from day 7, the middle of 20 to 25)\n"+
 		"          = 22.5 × 1.89 = 42.5 kcal\n"+
 		"source    "+handbook+", Table 23-4, p. 420\n"+

@@ -92,11 +92,39 @@ func (s Nursling) sourceGain() advice.Source {
 	return sourceKittenGain
 }
 
+// explainGain writes the gain since the day before and what it is held against.
+func (s Nursling) explainGain(w *working) {
+	if s.DayBefore == 0 {
+		return
+	}
+	gained, g := s.Animal.Weight-s.DayBefore, s.gain()
+	text := readable(s.Animal.Weight) + " - " + readable(s.DayBefore) + " = " + readable(gained) + " in a day; "
+	if s.Animal.Age <= firstDay {
+		w.line("gain", text+"in the first 24 hours a loss of up to "+readable(-g.Alarm)+" is no alarm")
+		w.source(sourceFirstDay)
+		return
+	}
+	w.line("gain", text+"expected "+readable(g.Low)+" to "+readable(g.High)+", alarm under "+readable(g.Alarm))
+	w.source(s.sourceGain())
+}
+
 // appendGainAlarm appends the alarm where the weight of the day before is given
-// and the gain is too small.
+// and the gain is too small, and a warning where it is less than expected.
 func (s Nursling) appendGainAlarm(c []advice.Caution) []advice.Caution {
-	gained, alarm := s.Animal.Weight-s.DayBefore, s.gain().Alarm
-	if s.DayBefore == 0 || gained >= alarm {
+	if s.DayBefore == 0 {
+		return c
+	}
+	g := s.gain()
+	gained, alarm := s.Animal.Weight-s.DayBefore, g.Alarm
+	switch {
+	case gained < alarm:
+	case s.Animal.Age > firstDay && gained < g.Low*(1-onBoundary):
+		return append(c, advice.Caution{
+			Level: advice.Warn, Source: s.sourceGain(),
+			Text: "gained " + readable(gained) + " in a day, less than the " + readable(g.Low) + " to " + readable(g.High) +
+				" expected: see that it is warm and sucks, and weigh again tomorrow",
+		})
+	default:
 		return c
 	}
 	text := "gained nothing"

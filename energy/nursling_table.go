@@ -87,6 +87,12 @@ var nurslingLow = [...][4]units.Mass{
 	Cat: {40 * units.Gram, 70 * units.Gram, 100 * units.Gram, 130 * units.Gram},
 }
 
+// newbornHigh are the weights above which an age up to newborn is likelier to
+// be weeks than days: ours, above the largest breeds at that age.
+var newbornHigh = [...]units.Mass{Dog: 1200 * units.Gram, Cat: 200 * units.Gram}
+
+const newborn = 4 * Day // nurslings have four weeks, so that a slip has up to four days
+
 // nurslingBounds returns the weights taken in a week of life.
 func nurslingBounds(week int) [3]bounds {
 	i := week - 1

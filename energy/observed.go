@@ -18,7 +18,9 @@ import (
 // unless it was measured over 14 days or more, the weight stayed within 2 % of
 // Before, and, but for ferrets, the condition is scored (all ours): a steady
 // weight can be steadily too high. An intake outside what is usual for the
-// weight is cautioned with the likely slip, as in Prescribed.
+// weight is cautioned with the likely slip, as in Prescribed. For Other there is
+// nothing to hold it against, which a caution says, and any weight from 5 g to
+// 200 kg is taken: a slip of the unit is not seen.
 //
 // A growing, pregnant or lactating animal is refused, since its weight isn't
 // meant to be steady, and so are one under six months old, but for Other
@@ -121,11 +123,14 @@ func (s Observed) appendCautions(c []advice.Caution, e Estimate) []advice.Cautio
 	}
 	a := &e.Animal
 	c = a.appendUnusual(c, "measured", e.Daily)
+	if a.Species == Other {
+		add(advice.Warn, "nothing to hold the measured intake against: no need is known for the species")
+	}
 	switch {
 	case s.Over == 0:
-		add(advice.Warn, "not said for how long the intake was measured: 14 days or more tell")
+		add(advice.Warn, "not said for how long the intake was measured: measure for at least 14 days")
 	case s.Over < observedDays:
-		add(advice.Warn, "measured over "+dayCount(s.Over)+": 14 days or more tell")
+		add(advice.Warn, "measured over "+dayCount(s.Over)+": measure for at least 14 days")
 	}
 	if changed := a.Weight - s.Before; s.Before == 0 {
 		add(advice.Warn, "no weight at the start: nobody can say that this intake keeps the weight steady")

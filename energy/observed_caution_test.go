@@ -14,7 +14,6 @@ func TestWellMeasuredIntakeHasOneNote(t *testing.T) {
 		// 2 % of 16 kg is 320 g.
 		func(s *energy.Observed) { s.Animal.Weight = 16320 },
 		func(s *energy.Observed) { s.Animal.Weight = 15680 },
-		func(s *energy.Observed) { s.Animal.Species, s.Animal.Weight, s.Before = energy.Other, 2*kg, 2*kg },
 	} {
 		s := observed(change)
 		if c := estimate(t, s).Cautions(); len(c) != 1 || c[0].Level != advice.Note {
@@ -31,9 +30,9 @@ func TestBadlyMeasuredIntakeIsCautioned(t *testing.T) {
 		text   string
 		change func(*energy.Observed)
 	}{
-		{advice.Warn, "not said for how long the intake was measured: 14 days or more tell", func(s *energy.Observed) { s.Over = 0 }},
-		{advice.Warn, "measured over 13 days: 14 days or more tell", func(s *energy.Observed) { s.Over = 13 }},
-		{advice.Warn, "measured over 1 day: 14 days or more tell", func(s *energy.Observed) { s.Over = 1 }},
+		{advice.Warn, "not said for how long the intake was measured: measure for at least 14 days", func(s *energy.Observed) { s.Over = 0 }},
+		{advice.Warn, "measured over 13 days: measure for at least 14 days", func(s *energy.Observed) { s.Over = 13 }},
+		{advice.Warn, "measured over 1 day: measure for at least 14 days", func(s *energy.Observed) { s.Over = 1 }},
 		{advice.Warn, "no weight at the start", func(s *energy.Observed) { s.Before = 0 }},
 		{
 			advice.Warn, "the weight went from 16 kg to 16.4 kg (+2.5 %), which is more than 2 %: it needs less than it ate",
@@ -78,11 +77,18 @@ func TestUsualIntakeIsNotCautioned(t *testing.T) {
 	for _, s := range []energy.Observed{
 		observed(func(s *energy.Observed) { s.Intake = 336 }),
 		observed(func(s *energy.Observed) { s.Intake = 1680 }),
-		// Nothing is known of a rabbit's usual intake.
-		observed(func(s *energy.Observed) { s.Animal.Species, s.Intake = energy.Other, 9000 }),
 	} {
 		silent(t, s, "check the measured")
 	}
+}
+
+// Nothing is known of a rabbit's usual intake.
+func TestIntakeOfAnotherSpeciesIsHeldAgainstNothing(t *testing.T) {
+	const nothing = "nothing to hold the measured intake against: no need is known for the species"
+	rabbit := observed(func(s *energy.Observed) { s.Animal.Species, s.Intake = energy.Other, 9000 })
+	cautioned(t, rabbit, advice.Warn, nothing)
+	silent(t, rabbit, "check the measured")
+	silent(t, observed(func(*energy.Observed) {}), nothing)
 }
 
 // Condition scales are made for dogs and cats.
@@ -111,7 +117,8 @@ func TestWorkingOfAMeasuredIntake(t *testing.T) {
 		"formula   none: 160.0 kcal eaten a day\n"+
 		"result    160 kcal/day\n"+
 		"next      weigh again in 14 days\n"+
-		"caution   warn: not said for how long the intake was measured: 14 days or more tell [ours, not published]\n"+
+		"caution   warn: nothing to hold the measured intake against: no need is known for the species [ours, not published]\n"+
+		"caution   warn: not said for how long the intake was measured: measure for at least 14 days [ours, not published]\n"+
 		"caution   warn: no weight at the start: nobody can say that this intake keeps the weight steady [ours, not published]\n"+
 		"caution   note: count what was eaten, not what was offered: left-overs weighed back, treats and table food in [ours, not published]\n")
 }

@@ -26,5 +26,6 @@ func ExampleObserved() {
 	}
 	// Output:
 	// 195 kcal true 2 wk
+	// warn nothing to hold the measured intake against: no need is known for the species
 	// note count what was eaten, not what was offered: left-overs weighed back, treats and table food in
 }

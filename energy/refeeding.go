@@ -160,8 +160,12 @@ func (s Refeeding) appendCautions(c []advice.Caution, e Estimate) []advice.Cauti
 			"; no more than the step, no free feeding, no feeding for gain", sourceWindow)
 	}
 	if s.Day <= refeedingBloods {
-		add(advice.Refer, "phosphorus, potassium and magnesium in the blood at least once a day for the first 5 to 7 days: the veterinarian's order", sourceRefeed)
-		add(advice.Refer, "blood sugar with them: of 11 starved cats 10 had it high and 7 low", sourceGlucose)
+		add(advice.Refer, "blood salts (phosphorus, potassium and magnesium) at least once a day for the first 5 to 7 days, as the veterinarian orders", sourceRefeed)
+		sugar := "blood sugar with them: of 11 starved cats 10 had it high and 7 low"
+		if a.Species == Dog {
+			sugar = "measure blood sugar too: it swings high and low in refeeding, as seen in cats"
+		}
+		add(advice.Refer, sugar, sourceGlucose)
 	}
 	if first := l.step(1); first > highFirst && len(a.starved()) > 0 {
 		add(advice.Refer, "check the ladder: it starts at "+short(float64(first))+" % of resting energy, and step-up schedules in print at 25 to 50 %", schedules[threeDay].source)
@@ -173,7 +177,7 @@ func (s Refeeding) appendCautions(c []advice.Caution, e Estimate) []advice.Cauti
 	if growing || a.Circumstances&(Pregnant|Lactating) != 0 {
 		add(advice.Refer, "growing, pregnant or lactating: refeeding is more dangerous, and resting energy is far below the need; the veterinarian sets what follows", ours)
 	}
-	add(advice.Warn, "feed only once faults of fluid and electrolytes are corrected", sourceCritical)
+	add(advice.Warn, "feed only once fluids and blood salts are put right", sourceCritical)
 	add(advice.Warn, "4 to 6 meals a day, one every 4 to 6 hours", schedules[threeDay].source)
 	if !l.own() {
 		add(advice.Warn, l.name()+" is a hospital schedule, and none in print is made for starvation: ask "+s.By+" if the animal may have starved", ours)

@@ -26,7 +26,7 @@ func TestRefeedingIsReferredBeforeTheFigure(t *testing.T) {
 // Côté 2020: 24 h to 10 days. Koret: bloods for 5 to 7 days.
 func TestDangerAndBloodsEndWithTheirDays(t *testing.T) {
 	own := ownLadder(t, 25)
-	const danger, bloods, sugar = "the danger runs from 24 hours to 10 days", "phosphorus, potassium and magnesium", "blood sugar"
+	const danger, bloods, sugar = "the danger runs from 24 hours to 10 days", "blood salts (phosphorus, potassium and magnesium)", "blood sugar"
 	cautioned(t, refeed(patient, own, 10), advice.Refer, danger)
 	silent(t, refeed(patient, own, 11), danger)
 	for _, text := range []string{bloods, sugar} {
@@ -36,7 +36,7 @@ func TestDangerAndBloodsEndWithTheirDays(t *testing.T) {
 	for _, day := range []int{1, 10, 11, math.MaxInt} {
 		cautioned(t, refeed(patient, own, day), advice.Refer, "seizures or collapse: stop feeding")
 		cautioned(t, refeed(patient, own, day), advice.Warn, "4 to 6 meals a day")
-		cautioned(t, refeed(patient, own, day), advice.Warn, "fluid and electrolytes are corrected")
+		cautioned(t, refeed(patient, own, day), advice.Warn, "feed only once fluids and blood salts are put right")
 	}
 }
 

@@ -13,9 +13,10 @@ const (
 		"Box 26-6, p. 640: 1/3 to 1/2, then 2/3 to 3/4; the low ends; the third day is ours"
 
 	cautionSigns    = "caution   refer: weakness, wobbling, dullness, seizures or collapse: stop feeding and go to the veterinarian at once [" + koret + "]\n"
-	cautionBloods   = "caution   refer: phosphorus, potassium and magnesium in the blood at least once a day for the first 5 to 7 days: the veterinarian's order [" + koret + "]\n"
+	cautionBloods   = "caution   refer: blood salts (phosphorus, potassium and magnesium) at least once a day for the first 5 to 7 days, as the veterinarian orders [" + koret + "]\n"
 	cautionGlucose  = "caution   refer: blood sugar with them: of 11 starved cats 10 had it high and 7 low [Cook and others 2021, J Feline Med Surg 23:883-891, abstract]\n"
-	cautionCritical = "caution   warn: feed only once faults of fluid and electrolytes are corrected [a textbook chapter on feeding in critical care, title not noted (as quoted elsewhere)]\n"
+	cautionSwings   = "caution   refer: measure blood sugar too: it swings high and low in refeeding, as seen in cats [Cook and others 2021, J Feline Med Surg 23:883-891, abstract]\n"
+	cautionCritical = "caution   warn: feed only once fluids and blood salts are put right [a textbook chapter on feeding in critical care, title not noted (as quoted elsewhere)]\n"
 	cautionMeals    = "caution   warn: 4 to 6 meals a day, one every 4 to 6 hours [" + dibartola + "]\n"
 	cautionWeigh    = "caution   note: weigh every day; only Dr A. Example changes a step [ours, not published]\n"
 )
@@ -35,7 +36,7 @@ func TestWorkingOfAStarvedDog(t *testing.T) {
 		"[Pointer and others 2013 (emaciated: 30 % or more below ideal), taken as 2/9 or 1/5 and less (ours, not published)]\n"+
 		"caution   refer: 16.2 kg is far below the ideal weight, 27 kg: find the cause of the loss before feeding for gain "+
 		"[Pointer and others 2013 (emaciated: 30 % or more below ideal), taken as 2/9 or 1/5 and less (ours, not published)]\n"+
-		cautionSigns+cautionDanger("2")+cautionBloods+cautionGlucose+
+		cautionSigns+cautionDanger("2")+cautionBloods+cautionSwings+
 		"given     dog, 16.2 kg, condition 1/9, ideal weight 27 kg\n"+
 		"weight    16.2 kg, the current weight\n"+
 		"source    "+handbook+", ch. 25 summary, p. 471, assisted feeding on current weight\n"+

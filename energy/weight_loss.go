@@ -87,7 +87,7 @@ func (s WeightLoss) Estimate() (Estimate, error) {
 	if e.Daily < lossGate*atIdeal {
 		return Estimate{}, &VeterinarianError{
 			Field: "daily energy", Value: kcal1(e.Daily),
-			Reason: "less than 0.6 times the resting energy at ideal weight, " + kcal1(atIdeal) + ": too little food to lose weight on safely, or an input is wrong",
+			Reason: "under " + kcal1(lossGate*atIdeal) + ", which is 0.6 of the resting energy at ideal weight (" + kcal1(atIdeal) + "): too little food to lose weight on safely, or an input is wrong",
 			Need:   needDaily,
 		}
 	}
@@ -277,7 +277,7 @@ func (a Animal) checkEaten(intake units.Energy) error {
 	if least := lossGate * rer(w); intake < least {
 		return &VeterinarianError{
 			Field: "intake", Value: intake.String(),
-			Reason: "less than 0.6 times the resting energy, " + kcal(rer(w)) + ": an animal that eats so little must be seen, or the intake is wrong",
+			Reason: "under " + kcal(least) + ", which is 0.6 of the resting energy (" + kcal(rer(w)) + "): an animal that eats so little must be seen, or the intake is wrong",
 			Need:   needDaily,
 		}
 	}

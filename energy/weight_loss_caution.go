@@ -40,7 +40,7 @@ func (s WeightLoss) appendCautions(c []advice.Caution, e Estimate) []advice.Caut
 	s.cautionIdeal(g.Target, add)
 	s.cautionAmount(g.Target, e, add)
 	if cat {
-		add(advice.Refer, "a cat that eats less than half of its plan (under "+kcal(halfEaten*e.Daily)+" a day) is in danger: give the old food back and call a veterinarian", sourceHalfEaten)
+		add(advice.Warn, "if it eats less than half of its plan (under "+kcal(halfEaten*e.Daily)+" a day): give the old food back and call a veterinarian at once", sourceHalfEaten)
 		add(advice.Warn, "change to the weight-loss food over 1 to 2 weeks", sourceCat24)
 	}
 	fast := "if it loses more than " + readable(g.Weekly.High) + " a week (" + short(float64(g.Rate.High)) + " % of " +

@@ -39,7 +39,7 @@ func TestWeightLossIsCautioned(t *testing.T) {
 		{"treats of a dog", loss(energy.Dog, unchanged), advice.Note, "at most 10 % of it: 56 kcal", false},
 		{"treats of a cat", loss(energy.Cat, unchanged), advice.Note, "no treats for a cat in weight loss", false},
 		{"starting point", loss(energy.Dog, unchanged), advice.Note, "a starting estimate", false},
-		{"cat that doesn't eat", loss(energy.Cat, unchanged), advice.Refer, "less than half of its plan (under 224 kcal a day)", false},
+		{"cat that doesn't eat", loss(energy.Cat, unchanged), advice.Warn, "if it eats less than half of its plan (under 224 kcal a day): give the old food back and call a veterinarian at once", false},
 		{"dog that doesn't eat", loss(energy.Dog, unchanged), 0, "half of its plan", true},
 		{"change of a cat's food", loss(energy.Cat, unchanged), advice.Warn, "over 1 to 2 weeks", false},
 		{

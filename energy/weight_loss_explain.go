@@ -56,6 +56,14 @@ func (s WeightLoss) explain(e Estimate, w *working) {
 	g.explain(w, &s.Animal)
 }
 
+// uncertain says how wrong the plan may be: to lose weight on is not to need.
+func (s WeightLoss) uncertain(e Estimate) string {
+	percent := round(100*float64((e.High-e.Daily)/e.Daily), 0)
+	return "a plan by an equation may be too much or too little for this animal (±" + percent +
+		" %): its weight decides; never below " + kcal(lossGate*rer(s.goal().Target.Weight)) +
+		", 0.6 of the resting energy at ideal weight, without a veterinarian"
+}
+
 // at returns the mean intake at an ideal weight.
 func (o *observedLoss) at(ideal units.Mass) units.Energy {
 	if o.power == 0.75 {
