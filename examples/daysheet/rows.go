@@ -27,11 +27,12 @@ func newRowSheet(out io.Writer) *rowSheet {
 // row has all that is to be said of the animal, since a table is sorted and
 // filtered.
 func (s *rowSheet) add(p *plan) error {
-	for i := range max(p.ration.Len(), 1) {
+	n := len(p.menu)
+	if p.problem != "" {
+		n = 1
+	}
+	for i := range n {
 		s.addFood(p, i)
-		if p.problem != "" {
-			break
-		}
 	}
 	return s.close()
 }
@@ -138,12 +139,17 @@ func pieces(n float64, unit string) string {
 	return s + "s"
 }
 
+const tenthOfGram = units.Gram / 10
+
 // appendGrams appends a weighed mass as the scale shows it: in grams whatever
 // its size, with as many decimals as the step of the scale.
 func appendGrams(dst []byte, m, step units.Mass) []byte {
-	if step == units.Gram { // most scales
+	switch step { // most scales
+	case units.Gram:
 		dst = strconv.AppendInt(dst, int64(m.Grams()), 10)
-	} else {
+	case tenthOfGram:
+		dst = strconv.AppendFloat(dst, m.Grams(), 'f', 1, 64)
+	default:
 		const most = 9 // decimals of a step, as package portion takes them
 		dst = strconv.AppendFloat(dst, m.Grams(), 'f', decimals(step.Grams(), most), 64)
 	}

@@ -9,6 +9,7 @@ import (
 
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/page"
 )
 
 // textSheet lays the sheet out as a page. It holds the animals until all are
@@ -99,38 +100,38 @@ func (s *textSheet) close() error {
 			held[b.key] = true
 		}
 	}
-	var w page
+	var w page.Page
 	if s.title != "" {
-		w.text(s.title)
+		w.Text(s.title)
 	}
-	w.text("FEEDING SHEET FOR ONE DAY            date ____________________       checked by ____________________")
-	w.text("Weigh each meal in its bowl, the empty bowl set to zero. Eaten: 0 nothing, 1 some, 2 all.")
+	w.Text("FEEDING SHEET FOR ONE DAY            date ____________________       checked by ____________________")
+	w.Text("Weigh each meal in its bowl, the empty bowl set to zero. Eaten: 0 nothing, 1 some, 2 all.")
 	if s.several {
-		w.text("Where a meal holds several foods, each has a line: set the bowl to zero again before the next.")
+		w.Text("Where a meal holds several foods, each has a line: set the bowl to zero again before the next.")
 	}
 	switch {
 	case s.weights:
-		w.text("CALL IF: when to call the veterinarian. First weigh those of the list WEIGH TODAY, below the animals.")
+		w.Text("CALL IF: when to call the veterinarian. First weigh those of the list WEIGH TODAY, below the animals.")
 	case s.calls:
-		w.text("CALL IF: when to call the veterinarian.")
+		w.Text("CALL IF: when to call the veterinarian.")
 	}
 	place := ""
 	for i, b := range s.blocks {
 		if i == 0 || b.place != place {
 			place = b.place
-			w.heading(cmp.Or(place, "place not known"))
+			w.Heading(cmp.Or(place, "place not known"))
 		}
 		if held[b.key] && !b.held {
-			w.item("!! ", b.name+": another line of the file holds this animal, or may hold it: feed it nothing until that is settled")
+			w.Item("!! ", b.name+": another line of the file holds this animal, or may hold it: feed it nothing until that is settled")
 		}
-		w.b.WriteString(b.feed)
+		w.Lines(b.feed)
 	}
 	if s.weights {
 		weighList(&w, s.blocks)
 	}
-	w.heading("Worth knowing")
+	w.Heading("Worth knowing")
 	for _, n := range s.notes {
-		w.item("- ", strings.Join(n.animals, ", ")+": "+n.text)
+		w.Item("- ", strings.Join(n.animals, ", ")+": "+n.text)
 	}
 	for _, text := range always {
 		if text == "" && s.treats {
@@ -138,26 +139,26 @@ func (s *textSheet) close() error {
 		} else if text == "" {
 			text = treatsNotCounted
 		}
-		w.item("- ", text)
+		w.Item("- ", text)
 	}
-	w.heading("To redo the sum: kcal a day ÷ kcal/kg × 1000, rounded once, to the step of the scale")
+	w.Heading("To redo the sum: kcal a day ÷ kcal/kg × 1000, rounded once, to the step of the scale")
 	for _, b := range s.blocks {
 		if b.sum != "" {
-			w.item(padRight(" "+b.name, 11)+" ", b.sum)
+			w.Item(page.PadRight(" "+b.name, 11)+" ", b.sum)
 		}
 	}
 	if len(s.foods) > 0 {
-		w.item(" As fed: ", strings.Join(s.foods, "; "))
+		w.Item(" As fed: ", strings.Join(s.foods, "; "))
 	}
 	if s.working {
 		for _, b := range s.blocks {
 			if b.working != "" {
-				w.heading("Working: " + b.name)
-				w.b.WriteString(b.working)
+				w.Heading("Working: " + b.name)
+				w.Lines(b.working)
 			}
 		}
 	}
-	_, err := io.WriteString(s.out, w.b.String())
+	_, err := io.WriteString(s.out, w.String())
 	return err
 }
 
@@ -178,7 +179,7 @@ const (
 
 // feedText is what the kennel hand follows.
 func (s *textSheet) feedText(p *plan) string {
-	var w page
+	var w page.Page
 	head := " " + cmp.Or(p.name, "(no name)")
 	if species := p.animal.Species.String(); species != "" {
 		head += ", " + species
@@ -191,48 +192,48 @@ func (s *textSheet) feedText(p *plan) string {
 	if day != "" {
 		food = p.menu[0].Food.Name
 	}
-	w.columns(head, 32, food, 64, day)
+	w.Columns(head, 32, food, 64, day)
 	for _, c := range p.cautions {
 		if c.Level == advice.Refer {
-			w.item("    !! VETERINARIAN FIRST: ", c.Text)
+			w.Item("    !! VETERINARIAN FIRST: ", c.Text)
 		}
 	}
 	switch {
 	case p.hold != "":
-		w.item("    [ "+nilByMouth+" ]  ", p.hold)
-		w.text("                        hold ended by ______________ at ______")
+		w.Item("    [ "+nilByMouth+" ]  ", p.hold)
+		w.Text("                        hold ended by ______________ at ______")
 		if p.problem == "" {
 			for i := range p.menu {
-				w.item("    plan kept for after the hold: ", keptText(p, i))
+				w.Item("    plan kept for after the hold: ", keptText(p, i))
 			}
 		}
 	case p.problem == "":
 		for i := range p.menu {
 			if i > 0 {
-				w.columns(besides(p, i), 32, p.menu[i].Food.Name, 64, dayText(p, i))
+				w.Columns(besides(p, i), 32, p.menu[i].Food.Name, 64, dayText(p, i))
 			}
 			if i >= p.bowls {
-				w.text("      [ " + string(appendGiven(nil, p, i)) + " ] by ______ given ___")
+				w.Text("      [ " + string(appendGiven(nil, p, i)) + " ] by ______ given ___")
 				continue
 			}
 			mealLines(&w, p, i)
 			if text := syringeText(p, i); text != "" {
-				w.item("    ", text)
+				w.Item("    ", text)
 			}
 		}
 	}
 	if p.problem != "" {
-		w.item("    [ NO AMOUNT ]  ", p.problem)
+		w.Item("    [ NO AMOUNT ]  ", p.problem)
 	}
 	for _, c := range p.cautions {
 		if c.Level == advice.Warn {
-			w.item("    ! ", c.Text)
+			w.Item("    ! ", c.Text)
 		}
 	}
 	if text := callIf(p); s.calls && text != "" {
-		w.item("    CALL IF  ", text)
+		w.Item("    CALL IF  ", text)
 	}
-	return w.b.String()
+	return w.String()
 }
 
 // besides says how a food goes with those before it.
@@ -279,12 +280,12 @@ func keptText(p *plan, i int) string {
 
 // mealLines prints the grams of the i-th food in each meal with the fields to
 // fill in, two meals to a line.
-func mealLines(w *page, p *plan, i int) {
+func mealLines(w *page.Page, p *plan, i int) {
 	const left = 52
 	line := ""
 	for n := range p.times {
 		m := p.meal(i, n)
-		cell := "   " + strconv.Itoa(m.Number) + " [" + padLeft(string(appendGrams(nil, m.Mass, p.scale)), 8) +
+		cell := "   " + strconv.Itoa(m.Number) + " [" + page.PadLeft(string(appendGrams(nil, m.Mass, p.scale)), 8) +
 			" ] by ______ eaten ___ left _____ g"
 		if m.Number < 10 {
 			cell = " " + cell
@@ -295,8 +296,8 @@ func mealLines(w *page, p *plan, i int) {
 				continue
 			}
 		} else {
-			line = padRight(line, left) + cell
+			line = page.PadRight(line, left) + cell
 		}
-		w.text(line)
+		w.Text(line)
 	}
 }

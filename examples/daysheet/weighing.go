@@ -7,6 +7,7 @@ import (
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/internal/page"
 )
 
 // weighing says whether an animal is to be weighed today: why, or "" for no. It
@@ -49,8 +50,8 @@ func appendOldWeight(dst []advice.Caution, o *order) []advice.Caution {
 
 // weighList writes the list of the animals to be weighed, in the order of their
 // places, and of those nobody can say it of.
-func weighList(w *page, blocks []block) {
-	w.heading("WEIGH TODAY")
+func weighList(w *page.Page, blocks []block) {
+	w.Heading("WEIGH TODAY")
 	var unknown []string
 	none := true
 	for _, b := range blocks {
@@ -60,13 +61,13 @@ func weighList(w *page, blocks []block) {
 		}
 		if b.weighWhy != "" {
 			none = false
-			w.columns(" "+b.name+", "+b.place, 36, b.weighWhy, 72, "weight ____________ by __________")
+			w.Columns(" "+b.name+", "+b.place, 36, b.weighWhy, 72, "weight ____________ by __________")
 		}
 	}
 	if none {
-		w.text(" Of those whose last weighing is known: none.")
+		w.Text(" Of those whose last weighing is known: none.")
 	}
 	if len(unknown) > 0 {
-		w.item(" Last weighing not known: ", strings.Join(unknown, ", "))
+		w.Item(" Last weighing not known: ", strings.Join(unknown, ", "))
 	}
 }

@@ -35,7 +35,20 @@ func (p *Problems) AddError(column, value string, err error) {
 
 // String returns `line 7: weight "24.9": no unit, want …; meals "0": want …`.
 func (p *Problems) String(line int) string {
-	return "line " + strconv.Itoa(line) + ": " + strings.Join(p.Texts, "; ")
+	return "line " + strconv.Itoa(line) + ": " + p.Joined()
+}
+
+// Joined returns the problems without a line.
+func (p *Problems) Joined() string { return strings.Join(p.Texts, "; ") }
+
+// Plain returns the text of an error of the library without the package that it
+// comes from.
+func Plain(err error) string {
+	text := err.Error()
+	if pkg, rest, ok := strings.Cut(text, ": "); ok && !strings.ContainsAny(pkg, " \"") {
+		return rest
+	}
+	return text
 }
 
 // Faults takes a list of errors apart.
