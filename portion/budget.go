@@ -104,12 +104,12 @@ func (w Weighed) Budget(i int, m Measuring) (Budget, error) {
 		})
 	}
 	if w.ration.n > 0 {
-		errs = m.checkDensity(errs, w.ration.parts[i].density)
+		errs = m.checkDensity(errs, &w.ration.parts[i].density)
 	}
 	if len(errs) > 0 {
 		return Budget{}, errs.Err()
 	}
-	d, need := w.ration.parts[i].density, &w.ration.need
+	d, need := &w.ration.parts[i].density, &w.ration.need
 	f := w.fitness(i, m.Meals)
 	bowl := f.Meal
 	if bowl == 0 {
@@ -137,21 +137,25 @@ const (
 )
 
 // checkDensity refuses an interval that can't hold the food's energy density.
-func (m *Measuring) checkDensity(errs units.ErrorList, d diet.Density) units.ErrorList {
-	e := &units.FieldError{Package: "portion", Field: "density", Value: densityText(m.Density)}
-	switch r := m.Density; {
-	case r == (units.Range[units.EnergyDensity]{}):
+func (m *Measuring) checkDensity(errs units.ErrorList, d *diet.Density) units.ErrorList {
+	r := m.Density
+	if r == (units.Range[units.EnergyDensity]{}) {
 		if d.Origin != diet.Predicted {
 			return errs
 		}
-		e.Value, e.Accepted = "", "an interval of kcal/kg around the predicted "+d.Energy.String()
-		e.Hint = "a prediction is not a label: nothing bounds it; predictions are off by 5 to 7 % on average"
-	case !(r.Low > 0 && r.Contains(d.Energy) && interval(r.Low, r.High, d.Energy) <= maxPart):
-		e.Accepted = "an interval of kcal/kg that holds the food's " + d.Energy.String()
-	default:
+		// Jewell and Jackson 2023: mean absolute error 6.7 % by modified Atwater, 5.1 %
+		// by the NRC equation.
+		return append(errs, &units.FieldError{
+			Package: "portion", Field: "density", Accepted: "an interval of kcal/kg around the predicted " + d.Energy.String(),
+			Hint: "a prediction is not a label: nothing bounds it; predictions are off by 5 to 7 % on average",
+		})
+	}
+	if r.Low > 0 && r.Contains(d.Energy) && interval(r.Low, r.High, d.Energy) <= maxPart {
 		return errs
 	}
-	return append(errs, e)
+	return append(errs, &units.FieldError{
+		Package: "portion", Field: "density", Value: densityText(r), Accepted: "an interval of kcal/kg that holds the food's " + d.Energy.String(),
+	})
 }
 
 func densityText(r units.Range[units.EnergyDensity]) string {
@@ -168,11 +172,11 @@ func interval[Q units.Quantity](low, high, x Q) units.Percent {
 }
 
 // labelPart is what the rounding of the printed figures leaves open.
-func labelPart(d diet.Density) units.Percent {
+func labelPart(d *diet.Density) units.Percent {
 	if d.Origin != diet.Derived {
 		return interval(d.Range.Low, d.Range.High, d.Energy)
 	}
-	s := d.Serving
+	s := &d.Serving
 	e, m := halfStep(s.Energy, s.EnergyHalfStep), halfStep(s.Mass, s.MassHalfStep)
 	return quadrature(interval(-e, e, s.Energy), interval(-m, m, s.Mass))
 }
@@ -186,7 +190,7 @@ func halfStep[Q units.Energy | units.Mass](figure, given Q) Q {
 }
 
 // densityPart is what is open of the food beyond the rounding of its label.
-func (m *Measuring) densityPart(d diet.Density) units.Percent {
+func (m *Measuring) densityPart(d *diet.Density) units.Percent {
 	if m.Density != (units.Range[units.EnergyDensity]{}) {
 		return interval(m.Density.Low, m.Density.High, d.Energy)
 	}

@@ -198,8 +198,11 @@ func (f Fitness) Caution() (advice.Caution, bool) {
 	switch f.Grade {
 	case Overload:
 		c.Source = ours
-		c.Text = "a meal of " + food + ", " + f.Day.String() + " a day in " + strconv.Itoa(f.Meals) +
-			", is more than the " + f.Scale.Capacity.String() + " that the scale holds with its bowl"
+		c.Text = f.Day.String() + " of " + food
+		if f.Meals > 1 {
+			c.Text = "a meal of " + c.Text + " a day in " + strconv.Itoa(f.Meals)
+		}
+		c.Text += " is more than the " + f.Scale.Capacity.String() + " that the scale holds with its bowl"
 	case Nothing:
 		c.Text = "some of the " + strconv.Itoa(f.Meals) + " meals get no " + food + " on a " + step + " scale"
 	default:
