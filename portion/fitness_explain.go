@@ -37,7 +37,7 @@ func (f Fitness) Explain() string {
 	fmt.Fprintf(&b, "rounding  %s\n", rounding)
 	fmt.Fprintf(&b, "uncertain %s\n", uncertain)
 	fmt.Fprintf(&b, "source    %s\n", sourceStep)
-	fmt.Fprintf(&b, "guide     20 steps, %s, are the least load of a verified scale, where half a step is 2.5 %%\n", f.Scale.LeastLoad())
+	fmt.Fprintf(&b, "guide     20 steps, %s, are the least load of a class III scale, where half a step is 2.5 %%\n", f.Scale.LeastLoad())
 	fmt.Fprintf(&b, "source    %s\n", sourceMinimum)
 	if remedy := f.Remedy(); remedy != "" {
 		fmt.Fprintf(&b, "remedy    %s\n", remedy)
