@@ -227,6 +227,9 @@ func (s Adult) explain(e Estimate, w *working) {
 			step += " = " + value + " × " + round(float64(base), 3)
 		}
 		w.line("", step+" = "+kcal1(e.Daily))
+		if s.exponent(e.Method, c) == 0.75 {
+			explainByHand(w, e.Weight.Kilograms(), value)
+		}
 		w.source(c.source)
 	}
 	c.explainSpread(w, e.Animal.Species)

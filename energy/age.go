@@ -1,6 +1,7 @@
 package energy
 
 import (
+	"math"
 	"strconv"
 	"strings"
 
@@ -41,6 +42,16 @@ var ageUnits = []struct {
 	{"days", Day},
 }
 
+// ageUnit returns the unit of that name, and 0 where there is none.
+func ageUnit(name string) Age {
+	for _, u := range ageUnits {
+		if strings.EqualFold(name, u.name) {
+			return u.unit
+		}
+	}
+	return 0
+}
+
 // ParseAge reads a whole number of days, weeks, months or years: "10 d",
 // "12 wk", "6 mo", "4 y". An age without a unit is refused.
 func ParseAge(s string) (Age, error) {
@@ -50,17 +61,43 @@ func ParseAge(s string) (Age, error) {
 		i++
 	}
 	if n, err := strconv.Atoi(t[:i]); err == nil && n > 0 && n <= int(maxAge) {
-		name := strings.TrimSpace(t[i:])
-		for _, u := range ageUnits {
-			if a := Age(n) * u.unit; strings.EqualFold(name, u.name) && a <= maxAge {
-				return a, nil
-			}
+		if a := Age(n) * ageUnit(strings.TrimSpace(t[i:])); 0 < a && a <= maxAge {
+			return a, nil
 		}
 	}
 	return 0, &units.FieldError{
 		Package: "energy", Field: "age", Value: s,
 		Accepted: `a whole number above 0 and its unit, d, wk, mo or y, as in "12 wk", up to 40 y`,
+		Hint:     ageHint(t),
 	}
+}
+
+// ageHint returns what is likely meant by an age that is not read: months by
+// "m", and a part of a year or of a month in the next smaller unit.
+func ageHint(s string) string {
+	i := strings.LastIndexAny(s, "0123456789") + 1
+	x, err := strconv.ParseFloat(s[:i], 64)
+	if err != nil || !(x > 0 && x <= float64(maxAge)) {
+		return ""
+	}
+	name := strings.TrimSpace(s[i:])
+	if x == math.Trunc(x) {
+		if strings.EqualFold(name, "m") {
+			return round(x, 0) + " mo?"
+		}
+		return ""
+	}
+	smaller := ""
+	switch ageUnit(name) {
+	case Year:
+		x, smaller = 12*x, "mo"
+	case Month:
+		x, smaller = float64(Month)*x, "d"
+	}
+	if smaller == "" || x != math.Trunc(x) {
+		return ""
+	}
+	return s + " is " + round(x, 0) + " " + smaller
 }
 
 // String returns a in the largest unit that holds it whole: "4 y", "12 wk".

@@ -61,7 +61,7 @@ func (a Animal) check(gated bool) units.ErrorList {
 		faults = append(faults, refuse("age", strconv.Itoa(int(a.Age))+" d", "0 (not given) to 40 y", ""))
 	}
 	if !a.Condition.isValid() {
-		faults = append(faults, refuse("condition", a.Condition.String(), conditionForms, ""))
+		faults = append(faults, refuse("condition", a.Condition.String(), conditionRange, ""))
 	}
 	if a.Ideal != 0 && !(a.Ideal > 0 && !math.IsInf(float64(a.Ideal), 0)) {
 		faults = append(faults, refuse("ideal weight", a.Ideal.String(), "above 0 g, or none if not recorded", ""))

@@ -26,7 +26,11 @@ func (c *coefficient) spread(s Species, base, daily units.Energy) (low, high uni
 // explainSpread says where Low and High come from.
 func (c *coefficient) explainSpread(w *working, s Species) {
 	if c.low > 0 {
-		w.line("spread", "the published range, "+short(c.low)+" to "+short(c.high))
+		text := "the published range, " + short(c.low) + " to " + short(c.high)
+		if s == Ferret {
+			text += " kcal/kg"
+		}
+		w.line("spread", text)
 		return
 	}
 	explainSpread(w, s)

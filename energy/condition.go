@@ -3,8 +3,6 @@ package energy
 import (
 	"strconv"
 	"strings"
-
-	"example.org/bowlgram/units"
 )
 
 // Condition is a body condition score on the scale of nine or of five. The
@@ -31,26 +29,40 @@ func BCS5(score int) Condition { return Condition{5, clamp(score)} }
 // clamp keeps a score that is out of range out of range, and in an int32.
 func clamp(score int) int32 { return int32(max(-99, min(score, 99))) }
 
-const conditionForms = `the score with its scale, as in "5/9" or "3/5"`
+const (
+	conditionForms = `the score with its scale, as in "5/9" or "3/5"`
+	conditionRange = "1/9 to 9/9 or 1/5 to 5/5"
+)
 
 // ParseCondition reads "5/9" or "3/5". A score without its scale is refused:
 // 5 is ideal on one and obese on the other.
 func ParseCondition(s string) (Condition, error) {
-	score, scale, ok := strings.Cut(strings.TrimSpace(s), "/")
-	n, err := strconv.Atoi(strings.TrimSpace(score))
-	if ok && err == nil {
-		var c Condition
-		switch strings.TrimSpace(scale) {
-		case "9":
-			c = BCS9(n)
-		case "5":
-			c = BCS5(n)
-		}
-		if c.isValid() && !c.IsZero() {
-			return c, nil
-		}
+	score, scale, _ := strings.Cut(strings.TrimSpace(s), "/")
+	score, scale = strings.TrimSpace(score), strings.TrimSpace(scale)
+	if scale != "9" && scale != "5" {
+		return Condition{}, refuse("condition", s, conditionForms, "")
 	}
-	return Condition{}, &units.FieldError{Package: "energy", Field: "condition", Value: s, Accepted: conditionForms}
+	n, err := strconv.Atoi(score)
+	if err != nil {
+		return Condition{}, refuse("condition", s, conditionForms, halfPoint(score))
+	}
+	c := BCS9(n)
+	if scale == "5" {
+		c = BCS5(n)
+	}
+	if !c.isValid() {
+		return Condition{}, refuse("condition", s, conditionRange, "")
+	}
+	return c, nil
+}
+
+// halfPoint returns the hint at a score between two points.
+func halfPoint(score string) string {
+	before, after, ok := strings.Cut(strings.Replace(score, ",", ".", 1), ".")
+	if _, err := strconv.ParseUint(before+after, 10, 64); ok && err == nil {
+		return "half points are not taken"
+	}
+	return ""
 }
 
 // IsZero reports whether the animal was not scored.
@@ -84,7 +96,7 @@ func (c Condition) String() string {
 // such a text is not read back.
 func (c Condition) AppendText(b []byte) ([]byte, error) {
 	if !c.isValid() {
-		return nil, refuse("condition", c.String(), conditionForms, "")
+		return nil, refuse("condition", c.String(), conditionRange, "")
 	}
 	return append(b, c.String()...), nil
 }

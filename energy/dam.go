@@ -1,6 +1,8 @@
 package energy
 
 import (
+	"strconv"
+
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
 )
@@ -44,6 +46,15 @@ func (a Animal) checkDam(stage string, takes Circumstances, method Method) units
 	return faults
 }
 
+// asDays returns the hint at days of gestation or lactation that were typed as
+// weeks, of which the last is taken.
+func asDays(week, last int) string {
+	if week > 7*last {
+		return ""
+	}
+	return "days? day " + strconv.Itoa(week) + " is in week " + strconv.Itoa((week+6)/7)
+}
+
 // damBase returns what the coefficient of a method is multiplied with.
 func (a Animal) damBase(m Method, w units.Mass) units.Energy {
 	switch {
@@ -73,6 +84,9 @@ func explainDam(w *working, e Estimate, c *coefficient) {
 	power := damPower(e.Animal.Species)
 	w.line("formula", value+" × kg"+power+" ("+c.label+")")
 	w.line("", "= "+value+" × "+kg+power+" = "+value+" × "+round(float64(e.Animal.damBase(e.Method, e.Weight)), 3)+" = "+kcal1(e.Daily))
+	if e.Animal.Species == Dog {
+		explainByHand(w, e.Weight.Kilograms(), value)
+	}
 	w.source(c.source)
 }
 

@@ -41,10 +41,10 @@ var equations = []Equation{
 	{FactorOnRER, "lactation", Cat, false, "4 (2 to 6) × RER", "", queenLactating.source},
 	{PerKilogram, "lactation", Ferret, true, "875 (600 to 1200) × kg", "", sacnJill},
 
-	{PerKilogram, "nursling", Dog, true, "60, 70, 80, 90 kcal/lb in weeks 1 to 4", "to 4 weeks", sourceOrphanPuppy},
-	{NRC2006, "nursling", Dog, false, "25 × 100 g", "to 4 weeks", sourceUnweanedPuppy},
-	{PerKilogram, "nursling", Cat, true, "15 to day 3, 20 to day 6, then 22.5 (20 to 25) × 100 g", "to 4 weeks", sourceOrphanKitten},
-	{NRC2006, "nursling", Cat, false, "22.5 (20 to 25) × 100 g", "to 4 weeks", sourceUnweanedKitten},
+	{PerKilogram, "nursling", Dog, true, "13.2, 15.4, 17.6, 19.8 kcal per 100 g in weeks 1 to 4 (60 to 90 kcal/lb)", "to 4 weeks", sourceOrphanPuppy},
+	{NRC2006, "nursling", Dog, false, "25 kcal per 100 g", "to 4 weeks", sourceUnweanedPuppy},
+	{PerKilogram, "nursling", Cat, true, "15 to day 3, 20 to day 6, then 22.5 (20 to 25) kcal per 100 g", "to 4 weeks", sourceOrphanKitten},
+	{NRC2006, "nursling", Cat, false, "22.5 (20 to 25) kcal per 100 g", "to 4 weeks", sourceUnweanedKitten},
 
 	{FactorOnRER, "work", Dog, true, "light 2, moderate 3, heavy 6 (4 to 8) × RER", "exercise given", sourceExercise},
 	{PerDistance, "work", Dog, false, "adult factor × RER + 1 (0.7 to 1.1) × kg × km", "distance given; default where the exercise is not", sourceRunning},
@@ -63,9 +63,9 @@ var equations = []Equation{
 	{Deficit, "weight_loss", Cat, false, "adult factor × RER at current weight - 7920 × kg lost a week / 7", "status given", sourceDeficit},
 
 	{FactorOnRER, "weight_gain", Dog, true, "1.5 (1.2 to 1.8) × RER at ideal weight", "ideal weight recorded", sourceGain},
-	{ShareOfIntake, "weight_gain", Dog, false, "110 %, or the share given, of the present intake", "intake given", ours},
+	{ShareOfIntake, "weight_gain", Dog, false, "110 %, or the share given, of the present intake", "intake given; default where no ideal weight is recorded", ours},
 	{FactorOnRER, "weight_gain", Cat, true, "1.5 (1.2 to 1.8) × RER at ideal weight", "ideal weight recorded", sourceGain},
-	{ShareOfIntake, "weight_gain", Cat, false, "110 %, or the share given, of the present intake", "intake given", ours},
+	{ShareOfIntake, "weight_gain", Cat, false, "110 %, or the share given, of the present intake", "intake given; default where no ideal weight is recorded", ours},
 
 	{PercentOfRER, "refeeding", Dog, true, "the day's percent of RER at current weight", "a ladder and a veterinarian's name given", sourceAssisted},
 	{PercentOfRER, "refeeding", Cat, true, "the day's percent of RER at current weight", "a ladder and a veterinarian's name given", sourceAssisted},

@@ -34,7 +34,7 @@ func (e *VeterinarianError) Error() string {
 func (e *VeterinarianError) Is(target error) bool { return target == ErrVeterinarian }
 
 // needDaily is what lifts most refusals.
-const needDaily = "a veterinarian's kcal a day, with the name: Prescribed{Daily, By}"
+const needDaily = "a veterinarian's kcal a day (Prescribed) or, for a starved animal, ladder (Refeeding), with the name"
 
 // noEquation is the hint for an animal of another species.
 const noEquation = "no equation here is made for it: Prescribed takes a veterinarian's figure"

@@ -25,5 +25,5 @@ func ExampleVeterinarianError() {
 	}
 	// Output:
 	// condition 1/9
-	// needed: a veterinarian's kcal a day, with the name: Prescribed{Daily, By}
+	// needed: a veterinarian's kcal a day (Prescribed) or, for a starved animal, ladder (Refeeding), with the name
 }

@@ -74,9 +74,18 @@ func explainRER(w *working, weight units.Mass) {
 	kg := weight.Kilograms()
 	w.line("formula", "resting energy = 70 × kg^0.75")
 	w.line("", "= 70 × "+short(kg)+"^0.75 = 70 × "+round(threeQuarters(kg), 3)+" = "+kcal1(rer(weight)))
-	w.line("by hand", short(kg)+" × "+short(kg)+" × "+short(kg)+" = "+cube(kg)+
-		", square root twice, × 70")
+	explainByHand(w, kg, "70")
 	w.source(sourceRER)
+}
+
+// explainByHand writes how kg^0.75 is worked out without a power key, and the
+// coefficient that it is then multiplied with, "" where more is to be done.
+func explainByHand(w *working, kg float64, coefficient string) {
+	text := short(kg) + " × " + short(kg) + " × " + short(kg) + " = " + cube(kg) + ", square root twice"
+	if coefficient != "" {
+		text += ", × " + coefficient
+	}
+	w.line("by hand", text)
 }
 
 // explainFactor writes a factor and its product.

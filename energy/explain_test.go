@@ -63,6 +63,27 @@ func TestWorkingOfAnOverweightCatByNRC(t *testing.T) {
 		starting)
 }
 
+// By hand: 16 × 16 × 16 = 4096, square root 64, again 8, × 110 = 880. A power of
+// 0.67 or 0.93 takes a calculator.
+func TestPowerOfThreeQuartersIsWorkedByHand(t *testing.T) {
+	dog, cat := animal(energy.Dog, 16*kg), animal(energy.Cat, 4*kg)
+	const byHand = "\nby hand   16 × 16 × 16 = 4096.0, square root twice, × 110\n"
+	s := energy.Adult{Animal: dog, Status: energy.Neutered, Method: energy.FEDIAF}
+	if text := estimate(t, s).Explain(); !strings.Contains(text, " = 880.0 kcal"+byHand) {
+		t.Errorf("no %q in\n%s", byHand, text)
+	}
+	for _, s := range []energy.Stage{
+		energy.Adult{Animal: dog, Status: energy.Neutered, Method: energy.Bermingham},
+		energy.Adult{Animal: cat, Status: energy.Neutered, Method: energy.FEDIAF},
+		energy.Gestation{Animal: cat}, energy.Lactation{Animal: cat, Young: 3},
+		energy.Growth{Animal: energy.Animal{Species: energy.Cat, Weight: 2 * kg, Age: 4 * energy.Month}, AdultWeight: 4 * kg},
+	} {
+		if text := estimate(t, s).Explain(); strings.Contains(text, "by hand") {
+			t.Errorf("two square roots for another power in\n%s", text)
+		}
+	}
+}
+
 // By hand: 1.2 × 250 = 300, × 200 = 240, × 300 = 360.
 func TestWorkingOfAFerret(t *testing.T) {
 	explained(t, energy.Adult{Animal: animal(energy.Ferret, 1.2*kg)}, ""+
@@ -71,7 +92,7 @@ func TestWorkingOfAFerret(t *testing.T) {
 		"formula   250 × kg (adult ferret, the middle of 200 to 300)\n"+
 		"          = 250 × 1.2 = 300.0 kcal\n"+
 		"source    "+handbook+", Table 70-1 after McLain 1988 (as quoted elsewhere)\n"+
-		"spread    the published range, 200 to 300\n"+
+		"spread    the published range, 200 to 300 kcal/kg\n"+
 		"result    300 kcal/day\n"+
 		"uncertain animals like this one need 240 kcal to 360 kcal a day: a starting estimate, the animal's weight decides\n"+
 		"next      weigh again in 14 days\n"+

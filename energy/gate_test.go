@@ -7,7 +7,7 @@ import (
 	"example.org/bowlgram/energy"
 )
 
-const need = "; needed: a veterinarian's kcal a day, with the name: Prescribed{Daily, By}"
+const need = "; needed: a veterinarian's kcal a day (Prescribed) or, for a starved animal, ladder (Refeeding), with the name"
 
 // gated are the animals that get no computed amount.
 var gated = []struct {

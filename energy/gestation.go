@@ -25,7 +25,7 @@ import (
 // thirds in the largest, by half with the factors. A jill gets twice the
 // ferret's 250 kcal/kg (200 to 300) in every week.
 //
-// kg is WeightBeforeMating. Where that is not given it is the current weight,
+// Animal.Weight, today's, is always required. kg is WeightBeforeMating. Where that is not given it is the current weight,
 // which late in gestation is a quarter more, and the figure comes with a
 // caution. The recorded ideal weight is not used: gestation is no time for a
 // weight loss.
@@ -37,7 +37,7 @@ import (
 // current one is further than -50 % or +75 % (ours). From -30 % on (ours) a
 // veterinarian's figure is needed.
 type Gestation struct {
-	Animal             Animal     `json:"animal"`
+	Animal             Animal     `json:"animal"`                        // with the weight of today
 	Week               int        `json:"week,omitzero"`                 // from mating, 1 to 10; zero: not known
 	WeightBeforeMating units.Mass `json:"weight_before_mating,omitzero"` // zero: not known
 	Method             Method     `json:"method,omitzero"`               // NRC2006 by default; PerKilogram for ferrets
@@ -55,6 +55,9 @@ const (
 	maxPerBefore   = 1.75
 	referPerBefore = 0.9
 )
+
+// gainedBy is the week by the start of which a pregnant animal has gained: ours.
+const gainedBy = 7
 
 // Estimate returns the energy in gestation.
 func (s Gestation) Estimate() (Estimate, error) {
@@ -88,8 +91,17 @@ func (s Gestation) check(method Method) units.ErrorList {
 		last = gestationWeeks[a.Species]
 	}
 	if s.Week < 0 || s.Week > last+1 {
+		var hint string
+		if s.Week > 0 {
+			hint = join(asDays(s.Week, last+1), "overdue? call the veterinarian", "given birth? Lactation")
+		}
 		faults = append(faults, refuse("week", strconv.Itoa(s.Week),
-			"1 to "+strconv.Itoa(last+1)+", counted from mating, or 0 if not known", ""))
+			"1 to "+strconv.Itoa(last+1)+", counted from mating, or 0 if not known", hint))
+	}
+	for _, err := range faults {
+		if f, ok := err.(*units.FieldError); ok && f.Field == "weight" && a.Weight == 0 && s.WeightBeforeMating != 0 {
+			f.Hint = "not given: today's weight, as well as the one before mating"
+		}
 	}
 	if err := s.checkBefore(); err != nil {
 		faults = append(faults, err)
@@ -191,6 +203,7 @@ func explainLateBitch(w *working, e Estimate, c *coefficient) {
 	w.line("", "= "+value+" × "+kg+"^0.75 + "+more+" × "+kg)
 	w.line("", "= "+value+" × "+round(own, 3)+" + "+kcal1(young)+
 		" = "+kcal1(units.Energy(c.value*own))+" + "+kcal1(young)+" = "+kcal1(e.Daily))
+	explainByHand(w, e.Weight.Kilograms(), "")
 	w.source(c.source)
 }
 
@@ -220,6 +233,8 @@ func (s Gestation) appendCautions(c []advice.Caution, e Estimate) []advice.Cauti
 		add(advice.Refer, lighterThanBefore(a.Weight, s.WeightBeforeMating)+": a veterinarian must see her", ours)
 	case ratio < 1:
 		add(advice.Warn, lighterThanBefore(a.Weight, s.WeightBeforeMating)+": weigh again and find the cause", ours)
+	case ratio <= 1+onBoundary && s.Week >= gainedBy:
+		add(advice.Warn, "week "+strconv.Itoa(s.Week)+", and no heavier than before mating: weigh again, and have a veterinarian see how the pregnancy does", ours)
 	}
 	if a.Species != Ferret {
 		add(advice.Note, "feed small amounts often, or free choice", sourceOften)

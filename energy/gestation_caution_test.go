@@ -64,6 +64,20 @@ func TestWeightBeforeMatingNotGivenIsCautioned(t *testing.T) {
 	}
 }
 
+func TestNoGainLateInGestationIsCautioned(t *testing.T) {
+	const text = "and no heavier than before mating"
+	s := energy.Gestation{Animal: animal(energy.Dog, 18*kg), Week: 7, WeightBeforeMating: 18 * kg}
+	cautioned(t, s, advice.Warn, "week 7, "+text)
+	s.Week = 6
+	silent(t, s, text)
+	s.Week = 0 // not known
+	silent(t, s, text)
+	s.Week, s.Animal.Weight = 8, 18.1*kg
+	silent(t, s, text)
+	s.Animal.Weight = 17.9 * kg // of which more is said
+	silent(t, s, text)
+}
+
 func TestLossSinceMatingIsCautioned(t *testing.T) {
 	const text = "is less than before mating"
 	s := energy.Gestation{Animal: animal(energy.Dog, 18*kg), Week: 5, WeightBeforeMating: 18 * kg}

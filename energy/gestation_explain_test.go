@@ -24,6 +24,7 @@ func TestWorkingOfLateGestation(t *testing.T) {
 		"formula   130 × kg^0.75 + 26 × kg (pregnant bitch, from week 5 on)\n"+
 		"          = 130 × 16^0.75 + 26 × 16\n"+
 		"          = 130 × 8.000 + 416.0 kcal = 1040.0 kcal + 416.0 kcal = 1456.0 kcal\n"+
+		"by hand   16 × 16 × 16 = 4096.0, square root twice\n"+
 		"source    "+nrcBook+"\n"+
 		spreadDog+
 		"beside    method factor_on_rer (bitch in the last 5 weeks, the middle of 2.2 to 3.5): 1596.0 kcal, from 1232 kcal to 1960 kcal\n"+
@@ -89,7 +90,7 @@ func TestWorkingOfAPregnantJill(t *testing.T) {
 		"          = 500 × 1.1 = 550.0 kcal\n"+
 		"source    "+handbook+", p. 1218\n"+
 		"source    "+handbook+", Table 70-1 after McLain 1988 (as quoted elsewhere)\n"+
-		"spread    the published range, 400 to 600\n"+
+		"spread    the published range, 400 to 600 kcal/kg\n"+
 		"result    550 kcal/day\n"+
 		"uncertain animals like this one need 440 kcal to 660 kcal a day: a starting estimate, the animal's weight decides\n"+
 		"next      weigh again in 7 days\n"+

@@ -28,10 +28,12 @@ func TestGestationRefusesWhatCannotBe(t *testing.T) {
 		change func(*energy.Gestation)
 		want   string
 	}{
-		{"week", func(s *energy.Gestation) { s.Week = 11 }, `energy: week "11": want 1 to 10, counted from mating, or 0 if not known`},
+		{"week", func(s *energy.Gestation) { s.Week = 11 }, `energy: week "11": want 1 to 10, counted from mating, or 0 if not known (days? day 11 is in week 2, overdue? call the veterinarian, given birth? Lactation)`},
+		{"week", func(s *energy.Gestation) { s.Week = 45 }, `energy: week "45": want 1 to 10, counted from mating, or 0 if not known (days? day 45 is in week 7, overdue? call the veterinarian, given birth? Lactation)`},
 		{"week", func(s *energy.Gestation) { s.Week = -1 }, `energy: week "-1": want 1 to 10, counted from mating, or 0 if not known`},
-		{"week", func(s *energy.Gestation) { s.Week = math.MaxInt }, `energy: week "` + maxInt() + `": want 1 to 10, counted from mating, or 0 if not known`},
-		{"weight", func(s *energy.Gestation) { s.Animal.Weight = 0 }, `energy: weight "": want 800 g to 120 kg for an adult dog (not given)`},
+		{"week", func(s *energy.Gestation) { s.Week = math.MaxInt }, `energy: week "` + maxInt() + `": want 1 to 10, counted from mating, or 0 if not known (overdue? call the veterinarian, given birth? Lactation)`},
+		{"weight", func(s *energy.Gestation) { s.Animal.Weight = 0 }, `energy: weight "": want 800 g to 120 kg for an adult dog (not given: today's weight, as well as the one before mating)`},
+		{"weight", func(s *energy.Gestation) { s.Animal.Weight, s.WeightBeforeMating = 0, 0 }, `energy: weight "": want 800 g to 120 kg for an adult dog (not given)`},
 		{"weight", func(s *energy.Gestation) { s.Animal.Weight = 121 * kg; s.WeightBeforeMating = 0 }, `energy: weight "121 kg": want 800 g to 120 kg for an adult dog (pounds? 121 lb is 54.88 kg)`},
 		{"species", func(s *energy.Gestation) { s.Animal.Species = 0 }, `energy: species "": want dog, cat or ferret (not given)`},
 		{"species", func(s *energy.Gestation) { s.Animal.Species = energy.Other }, `energy: species "other": want dog, cat or ferret` + elsewhere},
@@ -63,7 +65,7 @@ func maxInt() string {
 
 func TestGestationOfAJillHasItsOwnWeeksAndMethod(t *testing.T) {
 	jill := energy.Gestation{Animal: animal(energy.Ferret, 1*kg), Week: 8}
-	refused(t, jill, "week", `energy: week "8": want 1 to 7, counted from mating, or 0 if not known`)
+	refused(t, jill, "week", `energy: week "8": want 1 to 7, counted from mating, or 0 if not known (days? day 8 is in week 2, overdue? call the veterinarian, given birth? Lactation)`)
 	jill.Week, jill.Method = 7, energy.NRC2006
 	refused(t, jill, "method", `energy: method "nrc_2006": want per_kilogram`)
 	jill.Method = 0

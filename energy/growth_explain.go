@@ -46,6 +46,7 @@ func (s Growth) explainCurve(e Estimate, w *working) {
 	w.line("", scale+" × (e^(-"+rate+" × "+s.partText()+") - "+less+") = "+
 		scale+" × ("+round(c.decay(s.part()), 4)+" - "+less+") = "+factor)
 	w.line("", "= "+maintenance+" × "+factor+" = "+kcal1(e.Daily))
+	s.explainByHand(w, "")
 	w.source(c.source)
 }
 
@@ -57,7 +58,15 @@ func (s Growth) explainKlein(e Estimate, w *working) {
 	w.line("", "= ("+constant+" - "+slope+" × "+s.partText()+") × "+s.put(power)+" = "+
 		round(f, 4)+" × "+round(x, 3)+" = "+round(f*x, 4)+" MJ")
 	w.line("", "= "+round(f*x, 4)+" × 1000 / 4.184 = "+kcal1(e.Daily))
+	s.explainByHand(w, "")
 	w.source(klein)
+}
+
+// explainByHand writes how the metabolic weight of a puppy is worked out.
+func (s Growth) explainByHand(w *working, coefficient string) {
+	if s.Animal.Species == Dog {
+		explainByHand(w, s.Animal.Weight.Kilograms(), coefficient)
+	}
 }
 
 func (s Growth) explainRow(e Estimate, w *working) {
@@ -77,6 +86,7 @@ func (s Growth) explainRow(e Estimate, w *working) {
 			step += " = " + value + " × " + round(float64(base), 3)
 		}
 		w.line("", step+" = "+kcal1(e.Daily))
+		s.explainByHand(w, value)
 		w.source(c.source)
 	}
 	c.explainSpread(w, e.Animal.Species)

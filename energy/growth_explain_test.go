@@ -35,6 +35,7 @@ func TestWorkingOfAGrowingPuppyHasTheOtherSourcesBesideIt(t *testing.T) {
 		"adult     20 kg expected: p = 16/20 = 0.800\n"+
 		"formula   140 × kg^0.75 (puppy from 80 % of its adult weight)\n"+
 		"          = 140 × 16^0.75 = 140 × 8.000 = 1120.0 kcal\n"+
+		"by hand   16 × 16 × 16 = 4096.0, square root twice, × 140\n"+
 		fediafSaid+
 		dogSpread+
 		"beside    NRC 2006: 1326.5 kcal\n"+
@@ -60,6 +61,7 @@ func TestWorkingOfAGrowingPuppyByNRC(t *testing.T) {
 		"          130 × 16^0.75 = 130 × 8.000 = 1040.0 kcal\n"+
 		"          3.2 × (e^(-0.87 × 16/32) - 0.1) = 3.2 × (0.6473 - 0.1) = 1.7512\n"+
 		"          = 1040.0 kcal × 1.7512 = 1821.3 kcal\n"+
+		"by hand   16 × 16 × 16 = 4096.0, square root twice\n"+
 		nrcPuppies+
 		dogSpread+
 		"beside    FEDIAF: 1400.0 kcal\n"+
@@ -82,6 +84,7 @@ func TestWorkingOfAGrowingPuppyByKlein(t *testing.T) {
 		"formula   (1.063 - 0.565p) MJ × kg^0.75\n" +
 		"          = (1.063 - 0.565 × 16/20) × 16^0.75 = 0.6110 × 8.000 = 4.8880 MJ\n" +
 		"          = 4.8880 × 1000 / 4.184 = 1168.3 kcal\n" +
+		"by hand   16 × 16 × 16 = 4096.0, square root twice\n" +
 		"source    " + kleinWork + "\n" +
 		dogSpread +
 		"beside    FEDIAF: 1120.0 kcal\n"

@@ -89,7 +89,7 @@ func (s Lactation) check(method Method) units.ErrorList {
 	if s.Week < 0 || s.Week > maxLactationWeek {
 		var hint string
 		if s.Week > 0 {
-			hint = "once the young are weaned: Adult"
+			hint = join(asDays(s.Week, maxLactationWeek), "once the young are weaned: Adult")
 		}
 		faults = append(faults, refuse("week", strconv.Itoa(s.Week),
 			"1 to "+strconv.Itoa(maxLactationWeek)+", counted from birth, or 0 if not known", hint))
@@ -204,6 +204,9 @@ func (s Lactation) explainMilk(w *working, e Estimate, c *coefficient) {
 	w.line("", "= "+value+" × "+kg+power+" + "+kg+" × "+short(litterValue)+" × "+short(weekValue))
 	w.line("", "= "+value+" × "+round(float64(own), 3)+" + "+kcal1(milk)+
 		" = "+kcal1(units.Energy(c.value)*own)+" + "+kcal1(milk)+" = "+kcal1(e.Daily))
+	if species == Dog {
+		explainByHand(w, e.Weight.Kilograms(), "")
+	}
 	w.source(c.source)
 	if species == Cat && litterValue == bookletLitter && weekValue == bookletWeek {
 		w.source(sourceQueenBooklet)

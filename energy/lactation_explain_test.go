@@ -30,6 +30,7 @@ func TestWorkingOfALitterBeyondTheTable(t *testing.T) {
 		"          n = 4, m = 4, L = 1.2 (week 4, the last published)\n"+
 		"          = 145 × 16^0.75 + 16 × 144 × 1.2\n"+
 		"          = 145 × 8.000 + 2764.8 kcal = 1160.0 kcal + 2764.8 kcal = 3924.8 kcal\n"+
+		"by hand   16 × 16 × 16 = 4096.0, square root twice\n"+
 		"source    "+nrcBook+"\n"+
 		spreadDog+onlyUpwards+
 		"beside    method factor_on_rer (lactating bitch with 9 puppies or more, at least): at least 3360.0 kcal, up to 4368 kcal\n"+
@@ -82,7 +83,7 @@ func TestWorkingOfANursingJill(t *testing.T) {
 		"          = 875 × 1.2 = 1050.0 kcal\n"+
 		"source    "+handbook+", p. 1218\n"+
 		"source    "+handbook+", Table 70-1 after McLain 1988 (as quoted elsewhere)\n"+
-		"spread    the published range, 600 to 1200\n"+
+		"spread    the published range, 600 to 1200 kcal/kg\n"+
 		"beside    2 or 3 times as usual: 600 kcal to 900 kcal\n"+
 		"source    Bell, Feeding Pregnant, Nursing and Growing Ferrets\n"+
 		"result    1050 kcal/day\n"+

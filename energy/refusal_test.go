@@ -19,7 +19,7 @@ func with(change func(*energy.Adult)) energy.Stage {
 const (
 	wantCat    = "1.5 kg to 20 kg for an adult cat"
 	wantStatus = "neutered, intact, inactive, senior or unknown"
-	wantScore  = `the score with its scale, as in "5/9" or "3/5"`
+	wantScore  = `1/9 to 9/9 or 1/5 to 5/5`
 )
 
 // weights that no adult cat has.

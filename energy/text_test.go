@@ -141,13 +141,24 @@ func TestTextThatIsNoNameIsRefused(t *testing.T) {
 }
 
 func TestScoreThatIsNoScoreIsRefused(t *testing.T) {
-	for _, in := range []string{"5", "0/9", "10/9", "6/5", "0/5", "5/10", "5/", "/9", "-5/9", "5/9/9", "4.5/9", "five/9", " "} {
+	for _, in := range []string{"5", "5/10", "5/", "/9", "5/9/9", "five/9", "4.x/9", " "} {
 		unread(t, energy.BCS9(4), in, `energy: condition "`+in+`": want the score with its scale, as in "5/9" or "3/5"`)
+	}
+	for _, in := range []string{"0/9", "10/9", "6/5", "0/5", "-5/9"} {
+		unread(t, energy.BCS9(4), in, `energy: condition "`+in+`": want 1/9 to 9/9 or 1/5 to 5/5`)
+	}
+	for _, in := range []string{"4.5/9", "2,5 / 5"} {
+		unread(t, energy.BCS9(4), in, `energy: condition "`+in+`": want the score with its scale, as in "5/9" or "3/5" (half points are not taken)`)
 	}
 }
 
 func TestAgeThatIsNoAgeIsRefused(t *testing.T) {
-	for _, in := range []string{"12", "0 d", "-3 d", "+3 d", "1.5 y", "wk", "3 m", "3 fortnights", "41 y", "14601 d", "99999999999999999999 d", " "} {
+	for in, hint := range map[string]string{
+		"3 m": "3 mo?", "12M": "12 mo?", "2.5 y": "2.5 y is 30 mo", "0.5 years": "0.5 years is 6 mo", "1.5 mo": "1.5 mo is 45 d",
+	} {
+		unread(t, 3*energy.Week, in, `energy: age "`+in+`": want a whole number above 0 and its unit, d, wk, mo or y, as in "12 wk", up to 40 y (`+hint+`)`)
+	}
+	for _, in := range []string{"12", "0 d", "-3 d", "+3 d", "1.3 y", "1.55 mo", "1.5 wk", "1.5 m", "-3 m", "NaN y", "wk", "3 fortnights", "41 y", "14601 d", "99999999999999999999 d", " "} {
 		unread(t, 3*energy.Week, in, `energy: age "`+in+`": want a whole number above 0 and its unit, d, wk, mo or y, as in "12 wk", up to 40 y`)
 	}
 }

@@ -14,7 +14,11 @@ import (
 //
 //	FactorOnRER    1.5, the middle of 1.2 to 1.8, × 70 × kg^0.75 at the ideal
 //	               weight, which must be recorded; the default
-//	ShareOfIntake  Share of Intake
+//	ShareOfIntake  Share of Intake; the default where Intake is given and no
+//	               ideal weight is recorded
+//
+// A stray has no ideal weight on record: score it, weigh what it eats for some
+// days and give that as Intake.
 //
 // An animal at 2/9 or 1/5 and less, at less than 70 % of its ideal weight, long
 // unfed or ill gets no computed amount: it needs a veterinarian's figure. One
@@ -23,10 +27,10 @@ import (
 // 6/9 or 4/5 and more, or, where no ideal weight is recorded, with a score that
 // is not below 5/9.
 type WeightGain struct {
-	Animal Animal        `json:"animal"`
+	Animal Animal        `json:"animal"`          // thin, grown and well; current weight
 	Intake units.Energy  `json:"intake,omitzero"` // kcal a day eaten now; zero is not known
 	Share  units.Percent `json:"share,omitzero"`  // of Intake, 105 to 150 %; zero is 110 %
-	Method Method        `json:"method,omitzero"`
+	Method Method        `json:"method,omitzero"` // zero: the default above
 }
 
 // gainReweigh: ours, as for weight loss.
@@ -76,6 +80,9 @@ func (s WeightGain) Estimate() (Estimate, error) {
 func (s WeightGain) withDefaults() WeightGain {
 	if s.Method == 0 {
 		s.Method = FactorOnRER
+		if s.Animal.Ideal == 0 && s.Intake != 0 {
+			s.Method = ShareOfIntake
+		}
 	}
 	if s.Method == ShareOfIntake && s.Share == 0 {
 		s.Share = defaultGainShare
@@ -114,7 +121,7 @@ func (s WeightGain) checkUnderweight() units.ErrorList {
 	valid := a.Condition.isValid()
 	switch {
 	case s.Method == FactorOnRER && a.Ideal == 0:
-		faults = append(faults, refuse("ideal weight", "", "the weight on record, above the current one", "not given"))
+		faults = append(faults, refuse("ideal weight", "", "the weight on record, above the current one; without it, what is eaten now as intake", "not given"))
 	case a.Ideal == 0 && !scored:
 		faults = append(faults, refuse("condition", "", "3/9 to 4/9 or 2/5, or a recorded ideal weight", notScored))
 	case a.Ideal == 0 && valid && nine == idealScore:

@@ -25,7 +25,7 @@ func ExampleWeightGain() {
 // 110 % of 200 kcal, a first step for a thin cat whose ideal weight nobody knows.
 func ExampleWeightGain_intake() {
 	cat := energy.Animal{Species: energy.Cat, Weight: 3 * units.Kilogram, Condition: energy.BCS9(3)}
-	e, err := energy.WeightGain{Animal: cat, Intake: 200 * units.Kilocalorie, Method: energy.ShareOfIntake}.Estimate()
+	e, err := energy.WeightGain{Animal: cat, Intake: 200 * units.Kilocalorie}.Estimate()
 	if err != nil {
 		fmt.Println(err)
 		return

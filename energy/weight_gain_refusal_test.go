@@ -22,7 +22,12 @@ func TestWeightGainIsRefused(t *testing.T) {
 	}{
 		{
 			"no ideal weight", "ideal weight", func(s *energy.WeightGain) { s.Animal.Ideal = 0 },
-			`energy: ideal weight "": want the weight on record, above the current one (not given)`,
+			`energy: ideal weight "": want the weight on record, above the current one; without it, what is eaten now as intake (not given)`,
+		},
+		{
+			"no ideal weight for the factor", "ideal weight",
+			func(s *energy.WeightGain) { s.Animal.Ideal, s.Intake, s.Method = 0, 500, energy.FactorOnRER },
+			`energy: ideal weight "": want the weight on record, above the current one; without it, what is eaten now as intake (not given)`,
 		},
 		{
 			"already there", "ideal weight", func(s *energy.WeightGain) { s.Animal.Ideal = 14 * kg },
@@ -105,6 +110,18 @@ func TestEmaciatedAnimalGainsNoWeightByComputation(t *testing.T) {
 	estimate(t, gain(func(s *energy.WeightGain) { s.Animal.Ideal = 19.9 * kg }))
 	gatedBy(t, gain(func(s *energy.WeightGain) { s.Animal.Ideal = 20 * kg }), "weight",
 		`energy: weight "14 kg": 30 % or more below the recorded ideal weight of 20 kg: too much food too soon can kill (refeeding), or one of the two is wrong (pounds for kilograms?)`+need)
+}
+
+// 110 % of 500 kcal.
+func TestIntakeIsTheDefaultWithoutAnIdealWeight(t *testing.T) {
+	stray := gain(func(s *energy.WeightGain) { s.Animal.Ideal, s.Intake = 0, 500 })
+	if e := estimate(t, stray); e.Method != energy.ShareOfIntake || e.Daily != 550 {
+		t.Errorf("%v by %v, want 550 kcal by share_of_intake", e.Daily, e.Method)
+	}
+	recorded := gain(func(s *energy.WeightGain) { s.Intake = 500 })
+	if e := estimate(t, recorded); e.Method != energy.FactorOnRER {
+		t.Errorf("%v with an ideal weight, want factor_on_rer", e.Method)
+	}
 }
 
 func TestWeightThatTheGainIsComputedOn(t *testing.T) {

@@ -61,5 +61,5 @@ func ExampleWeightLoss_refused() {
 	_, err := energy.WeightLoss{Animal: bitch}.Estimate()
 	fmt.Println(err)
 	// Output:
-	// energy: circumstances "pregnant": growth, pregnancy and lactation need more than maintenance: no weight loss without a veterinarian; needed: a veterinarian's kcal a day, with the name: Prescribed{Daily, By}
+	// energy: circumstances "pregnant": growth, pregnancy and lactation need more than maintenance: no weight loss without a veterinarian; needed: a veterinarian's kcal a day (Prescribed) or, for a starved animal, ladder (Refeeding), with the name
 }
