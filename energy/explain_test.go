@@ -75,7 +75,8 @@ func TestPowerOfThreeQuartersIsWorkedByHand(t *testing.T) {
 	for _, s := range []energy.Stage{
 		energy.Adult{Animal: dog, Status: energy.Neutered, Method: energy.Bermingham},
 		energy.Adult{Animal: cat, Status: energy.Neutered, Method: energy.FEDIAF},
-		energy.Gestation{Animal: cat}, energy.Lactation{Animal: cat, Young: 3},
+		energy.Gestation{Animal: cat},
+		energy.Lactation{Animal: cat, Young: 3},
 		energy.Growth{Animal: energy.Animal{Species: energy.Cat, Weight: 2 * kg, Age: 4 * energy.Month}, AdultWeight: 4 * kg},
 	} {
 		if text := estimate(t, s).Explain(); strings.Contains(text, "by hand") {
