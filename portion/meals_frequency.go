@@ -32,8 +32,8 @@ var (
 		Work:  "DiBartola (ed), Fluid, Electrolyte, and Acid-Base Disorders in Small Animal Practice, 4th ed., 2012 (edition inferred from its pages)",
 		Where: "Box 26-6, p. 640: every 4 to 6 hours", Seen: advice.Primary,
 	}
-	sourceDamMeals    = advice.Source{Work: sacn, Where: "p. 18 names late gestation and lactation for frequent meals; the number is ours", Seen: advice.Ours}
-	sourceFerretMeals = advice.Source{Work: sacn, Where: "p. 1216: transit of 3 to 6 h; four meals are 24 h over 6 h, ours", Seen: advice.Ours}
+	sourceDamMeals    = advice.Source{Work: sacn, Where: "p. 18 names late gestation and lactation for frequent meals, without a number", Seen: advice.Ours}
+	sourceFerretMeals = advice.Source{Work: sacn, Where: "p. 1216: transit of 3 to 6 h; four meals are 24 h over 6 h", Seen: advice.Ours}
 )
 
 // Ages at which a recommendation changes: SACN 5th ed. p. 434 for kittens,

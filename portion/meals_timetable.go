@@ -42,9 +42,9 @@ const maxParts = 1_000_000
 // Serve splits the weighed day by a timetable: food by food within a meal, meal
 // after meal. A meal has a row for each food that is given in it. The counts of
 // each food add up to its day exactly and each is less than one step from its
-// exact share: whole steps are given first, and those that are left go one each
-// to the meals with the largest remainders, the earlier one of two that are equal
-// (Hamilton's method; the rule for equal ones is ours). With equal parts that is
+// exact share of the weighed day: whole steps are given first, and those that are
+// left go one each to the meals with the largest remainders, the earlier one of
+// two that are equal (Hamilton's method; the rule for equal ones is ours). With equal parts that is
 // what [Weighed.Meals] gives. Treats are given outside meals.
 //
 // Every fault of the timetable comes back at once, as [*units.FieldError]: a
