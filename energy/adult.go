@@ -21,7 +21,9 @@ import (
 //	unknown    1.6   1.2    (the lower factor, with a caution)
 //
 // Method NRC2006, FEDIAF, Bermingham or, for dogs, Thes takes an allometric
-// equation instead: Methods lists them. A ferret gets 250 kcal/kg, the middle
+// equation instead: Methods lists them. Every method asks a dog or a cat for its
+// Status, though Bermingham, Thes and, in cats, NRC2006 have one figure for all
+// of them. A ferret gets 250 kcal/kg, the middle
 // of the published 200 to 300, whatever its status, as an amount to offer with
 // food always available.
 //
@@ -31,8 +33,8 @@ import (
 // pregnant or lactating animal is refused, and so are one under six months old
 // (ours) and a weight no adult has.
 type Adult struct {
-	Animal Animal `json:"animal"`
-	Status Status `json:"status,omitzero"`
+	Animal Animal `json:"animal"`          // grown, neither pregnant nor lactating
+	Status Status `json:"status,omitzero"` // required of a dog and a cat, by any method
 	Method Method `json:"method,omitzero"` // FactorOnRER by default; PerKilogram for ferrets
 }
 

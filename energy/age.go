@@ -8,8 +8,8 @@ import (
 	"example.org/bowlgram/units"
 )
 
-// Age is an age, or a number of days between two weighings, in days. The zero
-// value is not given.
+// Age is an age, counted from 1 on the day of birth, or a number of days between
+// two weighings, in days. The zero value is not given.
 type Age int
 
 // Units of age. A month is counted as 30 days and a year as 365: an age is

@@ -12,14 +12,28 @@ import (
 // Animal is what is known of the patient, the same for every stage. A zero
 // field is not given; nothing that is not given is guessed. The zero value is
 // refused by every stage but Prescribed.
+//
+// These weights are taken, and others refused (all of them ours):
+//
+//	        adult          growing: at 4 wk  at 1 y         nursling, in weeks 1 to 4
+//	dog     0.8 to 120 kg  150 g to 7 kg     0.8 to 120 kg  50 g to 2, 3.5, 5, 7 kg
+//	cat     1.5 to 20 kg   150 g to 1 kg     1 to 12 kg     40 g to 350, 500, 700, 900 g
+//	ferret  0.4 to 4 kg    refused           refused        refused
+//	other   5 g to 200 kg in Observed and Prescribed, refused elsewhere
+//
+// Resting, Refeeding and Prescribed, and Growth without an age, take whatever a
+// dog (50 g to 120 kg), a cat (40 g to 20 kg) or, in Prescribed, a ferret (5 g
+// to 4 kg) of any age may weigh. Pounds typed as kilograms are seen only
+// where they fall outside: 45 lb as 45 kg is a dog. An adult outside 1.5 to 80
+// kg (dog), 2.3 to 8 kg (cat) or 0.5 to 2 kg (ferret) is cautioned.
 type Animal struct {
-	Species       Species       `json:"species,omitzero"`
-	Weight        units.Mass    `json:"weight,omitzero"`        // current body weight
-	Age           Age           `json:"age,omitzero"`           // in days
+	Species       Species       `json:"species,omitzero"`       // zero: not given
+	Weight        units.Mass    `json:"weight,omitzero"`        // current body weight; zero: not given
+	Age           Age           `json:"age,omitzero"`           // in days, 1 on the day of birth; zero: not given
 	Condition     Condition     `json:"condition,omitzero"`     // zero: not scored
-	Ideal         units.Mass    `json:"ideal,omitzero"`         // recorded ideal weight
-	DaysUnfed     int           `json:"days_unfed,omitzero"`    // whole days without food
-	Circumstances Circumstances `json:"circumstances,omitzero"` // what else is known
+	Ideal         units.Mass    `json:"ideal,omitzero"`         // recorded ideal weight; zero: none recorded
+	DaysUnfed     int           `json:"days_unfed,omitzero"`    // whole days without food; zero: none
+	Circumstances Circumstances `json:"circumstances,omitzero"` // what else is known; zero: nothing
 }
 
 // The gates. A score this low, or this many days without food, needs a

@@ -8,7 +8,9 @@ import (
 )
 
 // Circumstances is a set of what else is known of the animal. The zero value
-// is nothing known.
+// is nothing known. Growth, Gestation and Lactation say themselves that the animal
+// grows, is pregnant or nurses: Growing, Pregnant and Lactating are for the other
+// stages, most of which refuse them.
 type Circumstances uint16
 
 // What may be known of an animal. They are combined with |.

@@ -1,10 +1,13 @@
 package energy
 
-// Compare returns what every published method for this stage and this animal
-// gives: first the stage as given, then the others in the order of Methods.
-// A method that can't be applied, since it needs what is not given or its range
-// ends below the animal's weight, is left out. The estimates stand side by side
-// to show how far the sources are apart; none is better for being in the middle.
+// Compare returns what every method for this stage and this animal gives: first
+// the stage as given, by its own method, then the others in the order of Methods.
+// A method that can't be applied is left out: one that needs what is not given
+// (an adult weight, a status, an intake), of which the range ends below the
+// animal's weight, or that would go below what is safe. What is given for one
+// method alone, a Share, a Rate or Minutes, is left out for the others. A stage
+// with one method comes back alone. The estimates stand side by side to show how
+// far the sources are apart; none is better for being in the middle.
 //
 // Where the stage as given can't be estimated the error is that of Estimate. A
 // stage from another package is an error.

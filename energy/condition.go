@@ -10,8 +10,9 @@ import (
 // are never equal.
 //
 // A condition decides cautions and gates, not the amount of Resting or Adult
-// (but for the cat curves of NRC 2006): up to 2/9 or 1/5 no amount is computed,
-// at 3/9 and from 7/9 there is a warning. What changes the amount of an
+// (but for the cat curves of NRC 2006, another from 7/9, and of Bermingham,
+// others up to 3/9 and from 7/9): up to 2/9 or 1/5 no amount is computed, at 3/9
+// and from 7/9 there is a warning. What changes the amount of an
 // overweight animal is a recorded ideal weight.
 type Condition struct {
 	scale int32 // 9, 5, or 0 for not scored

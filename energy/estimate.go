@@ -20,12 +20,12 @@ type Stage interface {
 type Estimate struct {
 	Stage   Stage        // the stage that was asked, with its inputs as given
 	Animal  Animal       // the animal, as given
-	Weight  units.Mass   // the body weight used; zero where none was
-	Basis   Basis        // whether that is the current or the ideal weight
-	Method  Method       // the equation
+	Weight  units.Mass   // the body weight used; zero for a prescribed figure, which uses none
+	Basis   Basis        // the current weight, the ideal or that before mating; zero where Weight is
+	Method  Method       // the equation, never zero
 	Daily   units.Energy // kcal a day, unrounded
 	Low     units.Energy // the published spread of the population around
-	High    units.Energy // Daily, from Low to High; never a ration, and no need in WeightLoss
+	High    units.Energy // Daily, from Low to High: never a ration, in WeightLoss no need, in most of Lactation upwards only
 	Reweigh Age          // weigh again after so many days
 }
 

@@ -43,7 +43,11 @@ func (e Estimate) Explain() string {
 		text := readable(e.Weight) + ", the " + e.Basis.words()
 		if heavier := e.Weight < e.Animal.Weight; e.Basis == Ideal && heavier {
 			w.line("weight", text+", since the animal is heavier than that")
-			w.source(sourceWeightUsed)
+			if _, loss := e.Stage.(WeightLoss); loss {
+				w.source(sourceObservedLoss) // the same chapter takes the ideal weight
+			} else {
+				w.source(sourceWeightUsed)
+			}
 		} else {
 			w.line("weight", text)
 		}

@@ -12,14 +12,13 @@ type Goal struct {
 	Lose   units.Mass                 // the current weight less the target
 	Rate   units.Range[units.Percent] // safe loss a week, in percent of the weight at the start
 	Weekly units.Range[units.Mass]    // the same as a mass
-	Weeks  Weeks                      // how long it takes
+	Weeks  Span                       // how long it takes
 }
 
-// Weeks is a span of time in weeks, unrounded, from the fastest safe loss to
-// the slowest.
-type Weeks struct {
-	Soonest float64
-	Latest  float64
+// Span is a span of time in weeks, unrounded. The zero value is none.
+type Span struct {
+	Soonest float64 // at the fastest safe loss
+	Latest  float64 // at the slowest
 }
 
 // Safe rates, percent of the initial weight a week. SACN 5th ed., p. 522, 529
@@ -80,7 +79,7 @@ func (s WeightLoss) goal() Goal {
 			High: a.Weight * units.Mass(rate.High) / 100,
 		},
 	}
-	g.Weeks = Weeks{Soonest: float64(g.Lose / g.Weekly.High), Latest: float64(g.Lose / g.Weekly.Low)}
+	g.Weeks = Span{Soonest: float64(g.Lose / g.Weekly.High), Latest: float64(g.Lose / g.Weekly.Low)}
 	return g
 }
 

@@ -18,26 +18,26 @@ import (
 //	factor_on_rer  3.0, 2.5, 2.0 to 50, 70, 100 %; 2.5 without AdultWeight
 //	per_kilogram   250 down to 85 × kg, by completed month      needs Age to 1 y; default without AdultWeight
 //
+//	month          0    1    2    3    4    5    6    7    8    9    10  11  12
+//	kcal/kg        250  240  210  200  175  145  135  120  110  100  95  90  85
+//
 // FEDIAF is the default for puppies, since NRC 2006 runs a third higher at 30 %
 // of the adult weight, what pet puppies ate in Klein 2019 agrees with FEDIAF,
 // and overfeeding harms the joints of large breeds. Where AdultWeight is not
 // known it is not guessed: the figure goes by age, with a caution, and without
 // an age there is none.
 //
-// Exactly on a boundary the lower figure holds (ours; no source says). So the
-// energy falls by a sixth or more where a band ends, while the animal grows.
-// Within a band it rises with the weight. The NRC forms have no jumps, but are
-// not monotone: they peak at 70.3 % (puppies) and about 82 % (kittens) of the
-// adult weight, whatever that is, and fall from there. Neither meets the adult
-// figure at p = 1: they end 2.1 % above 130 × kg^0.75 and 12.4 % above
-// 100 × kg^0.67.
+// Exactly on a boundary the lower figure holds (ours; no source says), so that
+// the energy falls by a sixth or more where a band ends, while the animal grows.
+// The NRC forms have no jumps, but fall before the animal is grown and end above
+// the adult figure.
 //
 // Refused are a weight above AdultWeight, one below a fiftieth of it (ours), a
 // recorded ideal weight (the expected weight goes in AdultWeight), a nursling,
 // a pregnant or lactating animal, and ferrets, for whose young no energy is
 // published.
 type Growth struct {
-	Animal      Animal     `json:"animal"`
+	Animal      Animal     `json:"animal"`                // at its current weight; no ideal weight
 	AdultWeight units.Mass `json:"adult_weight,omitzero"` // expected when full grown; zero: not known
 	Method      Method     `json:"method,omitzero"`       // zero: the default above
 }

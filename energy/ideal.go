@@ -39,10 +39,7 @@ type Target struct {
 // target is the current weight.
 //
 // The form that takes 10 or 15 % a point off the current weight (Vet Times
-// 2015) is not offered: it reads "% over ideal" as if it were "% of the current
-// weight", and is further off with every point. A dog of 40 kg at 9/9 would
-// have to come down to 24 or 16 kg, where PerPoint says 28.6 kg and BodyFat
-// 30 kg.
+// 2015) is not offered: it is further off with every point.
 //
 // It is made for grown dogs and cats. A ferret is taken with a recorded ideal
 // weight or a five-point score, by PerPoint with the figures of dogs and cats,

@@ -3,6 +3,11 @@ package energy
 import "example.org/bowlgram/energy/advice"
 
 // Weight above ideal for each point above 5/9, in percent of the ideal weight.
+//
+// They are not taken off the current weight, as Vet Times 2015 also prints: that
+// reads "% over ideal" as if it were "% of the current weight". A dog of 40 kg at
+// 9/9 would have to come down to 24 or 16 kg, where division by 1.40 says 28.6 kg
+// and body fat 30 kg.
 const (
 	perPoint     = 10 // about: MVMA 2023; the low end of Vet Times 2015
 	perPointHigh = 15 // the high end of Vet Times 2015

@@ -246,6 +246,8 @@ type estimateJSON struct {
 
 // MarshalJSON writes the estimate, its figures bit for bit, and the zero
 // Estimate as null. An estimate of a stage from another package is an error.
+// For the long term keep the stage, as a Stored: an Estimate is read only by a
+// version whose figures are the same.
 func (e Estimate) MarshalJSON() ([]byte, error) {
 	if e == (Estimate{}) {
 		return []byte("null"), nil

@@ -40,7 +40,7 @@ import (
 // animal, one under six months old (ours), a weight no adult has, no young,
 // more than 24, and a week past the tenth (ours).
 type Lactation struct {
-	Animal Animal `json:"animal"`
+	Animal Animal `json:"animal"`          // the mother, at her current weight
 	Young  int    `json:"young"`           // nursing, 1 to 24
 	Week   int    `json:"week,omitzero"`   // from birth, 1 to 10; zero: not known
 	Method Method `json:"method,omitzero"` // NRC2006 by default; PerKilogram for ferrets

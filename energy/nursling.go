@@ -41,8 +41,8 @@ import (
 // No energy is published for ferret kits, which are refused, as is a weight
 // that no nursling of that week has (ours).
 type Nursling struct {
-	Animal    Animal     `json:"animal"`
-	DayBefore units.Mass `json:"day_before,omitzero"` // the weight a day ago, if it was weighed
+	Animal    Animal     `json:"animal"`              // with its age; neither score nor ideal weight
+	DayBefore units.Mass `json:"day_before,omitzero"` // the weight a day ago; zero: not weighed
 	Method    Method     `json:"method,omitzero"`     // PerKilogram (default) or NRC2006
 }
 

@@ -27,10 +27,10 @@ import (
 // (ours), and a weight that no adult has. The gates stand: to have eaten so
 // much doesn't make it right for an ill or a starved animal.
 type Observed struct {
-	Animal Animal       `json:"animal"`
-	Intake units.Energy `json:"intake"`          // kcal eaten a day
-	Over   Age          `json:"over,omitzero"`   // measured for so long
-	Before units.Mass   `json:"before,omitzero"` // body weight at the start
+	Animal Animal       `json:"animal"`          // with the weight now
+	Intake units.Energy `json:"intake"`          // kcal eaten a day, above 0
+	Over   Age          `json:"over,omitzero"`   // measured for so long; zero: not known, and cautioned
+	Before units.Mass   `json:"before,omitzero"` // body weight at the start; zero: not weighed, and cautioned
 }
 
 // What makes a measured intake trusted: ours.

@@ -22,9 +22,9 @@ import (
 // is a refer-level caution, and so is more than the resting energy for a very
 // thin or long unfed animal.
 type Prescribed struct {
-	Animal Animal       `json:"animal,omitzero"`
-	Daily  units.Energy `json:"daily"` // kcal a day
-	By     string       `json:"by"`    // who set it
+	Animal Animal       `json:"animal,omitzero"` // zero: nothing to hold the figure against
+	Daily  units.Energy `json:"daily"`           // kcal a day, above 0
+	By     string       `json:"by"`              // the veterinarian who set it, on one line; required
 }
 
 // Bounds of a prescribed figure before it is cautioned: ours.

@@ -28,10 +28,10 @@ import (
 // animal of 4 weeks or less is refused (ours): see Nursling. Low and High are
 // equal to the step, and the animal is weighed again after a day.
 type Refeeding struct {
-	Animal Animal `json:"animal"`
-	Ladder Ladder `json:"ladder,omitzero"`
-	Day    int    `json:"day"` // 1 or more
-	By     string `json:"by"`  // who set or confirmed the ladder
+	Animal Animal `json:"animal"`          // at its current weight, with its score for a named ladder
+	Ladder Ladder `json:"ladder,omitzero"` // required: there is no default
+	Day    int    `json:"day"`             // 1 or more
+	By     string `json:"by"`              // the veterinarian who set or confirmed the ladder, on one line; required
 }
 
 const (

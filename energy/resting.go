@@ -13,7 +13,7 @@ import (
 // 45 kg and cautions above 30 kg. No allometric equation is published for
 // ferrets, which are refused, as are other species.
 type Resting struct {
-	Animal Animal `json:"animal"`
+	Animal Animal `json:"animal"`          // a dog or a cat
 	Method Method `json:"method,omitzero"` // RERPower (default) or RERLinear
 }
 

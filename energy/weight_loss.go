@@ -33,12 +33,12 @@ import (
 // figure, and so does an amount below 0.6 times the resting energy at ideal
 // weight (ours). One that is not overweight is refused.
 type WeightLoss struct {
-	Animal Animal        `json:"animal"`
-	Status Status        `json:"status,omitzero"`
+	Animal Animal        `json:"animal"`          // overweight, with a score or a recorded ideal weight
+	Status Status        `json:"status,omitzero"` // for ShareOfMaintenance and Deficit; others don't look at it
 	Intake units.Energy  `json:"intake,omitzero"` // kcal a day eaten now; zero is not known
 	Share  units.Percent `json:"share,omitzero"`  // of Intake, 50 to 120 %; zero is 80 %
 	Rate   units.Percent `json:"rate,omitzero"`   // of the weight, a week; zero is 1 % (dog) or 0.75 % (cat)
-	Method Method        `json:"method,omitzero"`
+	Method Method        `json:"method,omitzero"` // zero: FactorOnRER
 }
 
 // lossReweigh: SACN 5th ed., Box 27-12, p. 532: every two weeks at first.

@@ -21,7 +21,7 @@ func TestWorkingOfAWeightLoss(t *testing.T) {
 	explained(t, energy.WeightLoss{Animal: dog}, ""+
 		"given     dog, 38.5 kg, condition 8/9\n"+
 		"weight    29.615 kg, the ideal weight, since the animal is heavier than that\n"+
-		"source    "+aaha+", Feeding plans for hospitalized patients\n"+
+		"source    "+aaha+", Weight Reduction in the Obese Pet\n"+
 		"ideal     8/9 is 3 points above 5/9, each about 10 % over the ideal weight: divide\n"+
 		"          = 38.5 kg / 1.30 = 29.615 kg\n"+
 		"source    MVMA Proceedings 2023, Nutritional Management of Canine and Feline Obesity, about 10 % over ideal a point\n"+

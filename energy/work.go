@@ -26,13 +26,9 @@ import (
 //	PerDistance  1 kcal × kg × km (ours, between the published 0.7 and 1.1); the default
 //	TwoTerm      kg × (1.77 × km × kg^-0.40 + 1.25 × hours × kg^-0.25) kcal
 //
-// TwoTerm is the running equation of SACN, Table 18-6, and needs Minutes. It is
-// printed without the hours: that they belong to the second term, which has no
-// distance in it, is our reading. Its table is of 1 km and can't be multiplied by
-// a distance, though a case of the book does so and gets more than twice what the
-// printed equation gives: 990 kcal against 417 for 25 kg and 33 km. In dogs above
-// some 15 kg TwoTerm also gives less than the measured cost of running, which a
-// caution says where it does.
+// TwoTerm is the running equation of SACN, Table 18-6, and needs Minutes; that
+// its second term is by the hour is our reading. In dogs above some 15 kg it gives
+// less than the measured cost of running, which a caution says where it does.
 //
 // The weight used is that of Adult: the recorded ideal weight where that is
 // below the current weight, else the current one. Low and High of PerDistance
@@ -44,11 +40,11 @@ import (
 // measured, in a sled race; and an Exercise, Distance or Minutes that the method
 // has no use for.
 type Work struct {
-	Animal   Animal       `json:"animal"`
-	Status   Status       `json:"status,omitzero"`
-	Exercise Exercise     `json:"exercise,omitzero"`
-	Distance units.Length `json:"distance,omitzero"` // a day
-	Minutes  int          `json:"minutes,omitzero"`  // a day, for that distance
+	Animal   Animal       `json:"animal"`            // a grown dog
+	Status   Status       `json:"status,omitzero"`   // required with a Distance
+	Exercise Exercise     `json:"exercise,omitzero"` // zero: a Distance is given
+	Distance units.Length `json:"distance,omitzero"` // a day, 100 m or more; zero: an Exercise is given
+	Minutes  int          `json:"minutes,omitzero"`  // a day, for that distance, to 1440; for TwoTerm only
 	Method   Method       `json:"method,omitzero"`   // FactorOnRER with an Exercise, PerDistance with a Distance
 }
 

@@ -23,6 +23,11 @@ var runningCost = coefficient{1, 0.7, 1.1, "kcal for each kg and km", sourceRunn
 
 // The running equation of SACN 5th ed., Table 18-6, p. 332, footnote, kcal/kg:
 // 1.77 × km × kg^-0.40 + 1.25 × kg^-0.25.
+//
+// It is printed without the hours: that they belong to the second term, which
+// has no distance in it, is our reading. The table is of 1 km and can't be
+// multiplied by a distance, though a case of the book does so and gets more than
+// twice what the printed equation gives: 990 kcal against 417 for 25 kg and 33 km.
 const (
 	twoTermDistance         = 1.77 // kcal/kg for a kilometre
 	twoTermDistanceExponent = -0.40
