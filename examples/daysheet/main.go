@@ -54,8 +54,28 @@
 // veterinarian. With weighed, a nursling or a refeeding ladder it lists who is
 // to be weighed today.
 //
+// The food cell may hold several foods, separated by semicolons, and the column
+// treats, which may be absent, what is given outside the meals:
+//
+//	Tarnwick House Cat Wet 50 %; Tarnwick House Cat Dry
+//	Tarnwick House Biscuit 2 biscuits
+//
+// Behind the name of a food stands how much of it: a share of the energy ("50 %"),
+// a mass ("45 g"), a count of its units ("1 can", "0.5 cup") or "rest"; a food
+// without an amount is the rest. A treat has a mass or a count, and a bare number
+// ("Tarnwick House Biscuit 2") counts servings where the label has no other unit.
+// Treats, masses and counts come out of the day's energy first; shares are of what
+// they leave, and the rest is what is left then. Treats in whole pieces are counted,
+// everything else is weighed, food by food. The amount stands in one cell with its
+// food, and not in a column beside it, so that sorting or pasting can't part the
+// two, and no columns stand empty for the many that eat one food. A cell that is
+// the name of a food is that food, whatever it looks like, so that files of before
+// the menus mean what they meant; where the name of one food begins with that of
+// another, the longest that leaves an amount is meant.
+//
 // Foods: food, energy, serving, serving energy, serving mass, moisture, for and,
-// if wanted, stages (growth, reproduction, maintenance), as in
+// if wanted, stages (growth, reproduction, maintenance), units, form, role,
+// analysis, defaults, predict and claim, as in
 //
 //	house-dry,3560 kcal/kg,cup,356 kcal,100 g,9 %,dog,maintenance
 //	milk made up,,150 mL,153 kcal,155 g,81.4 %,dog cat,growth
@@ -64,8 +84,16 @@
 // the others. Where the serving is a volume, as of milk that 30 g of powder and
 // 125 mL of water make, the sheet has the millilitres beside the grams.
 //
+// Units holds what else can be counted: "small biscuit = 4 g = 14 kcal; scoop = 85
+// g". The other columns are those of the example labelcheck, which checks the same
+// file: an energy that the label lacks is predicted from the analysis only where
+// predict names the equation.
+//
 // With -format csv the sheet has the columns animal, place, food, kcal, grams,
-// meals, caution and problem, in the order of the animals file, and is written
+// meals, caution and problem, in the order of the animals file: a row for each
+// food of an animal, its treats last, whose kcal make the day's. Each of them has
+// all the cautions, and the hold, of the animal, so that a sorted or filtered table
+// loses none; an animal that has a problem has one row. The sheet is written
 // as it is read: memory holds the foods and the names of the animals, no more.
 // The text sheet is in the order of the places and holds every animal. Texts of
 // the input stand in the output as they are, also those that begin with "=" or

@@ -138,14 +138,19 @@ func (o *order) blameMenu(err error) (column int, value, why string) {
 	if !errors.As(err, &field) {
 		return column, value, err.Error()
 	}
+	value, why = "", reason(err)
 	for i := range o.menu {
-		if field.Field != "menu["+strconv.Itoa(i)+"].amount" {
-			continue
+		amount := "menu[" + strconv.Itoa(i) + "].amount"
+		if field.Field == amount {
+			value = o.menu[i].Food.Name + " " + o.menu[i].Amount.String()
+			if o.menu[i].Treat {
+				column = colTreats
+			}
 		}
-		if o.menu[i].Treat {
-			column = colTreats
-		}
-		return column, o.menu[i].Food.Name + " " + o.menu[i].Amount.String(), reason(err)
+		why = strings.ReplaceAll(why, amount, "that of "+o.menu[i].Food.Name) // where it names another
 	}
-	return column, value, field.Value + ", " + reason(err)
+	if value == "" { // of the menu as a whole
+		return column, o.food, field.Value + ", " + why
+	}
+	return column, value, why
 }

@@ -46,6 +46,15 @@ unknown, or empty where energy and by hold a prescribed amount (and for a ferret
 The columns status, energy, by, condition, days unfed, meals (2), scale (1 g) and
 hold may be absent; any figure of a food may be empty that follows from the rest.
 
+Several foods stand in one food cell, treats in the column treats:
+
+  Tarnwick House Cat Wet 50 %; Tarnwick House Cat Dry      half the energy; the rest
+  Tarnwick House Biscuit 2 biscuits                        a count, or a mass as in "5 g"
+
+Treats, masses and counts come out of the day first. Foods may have the columns units
+("small biscuit = 4 g = 14 kcal"), form, role, analysis, defaults, predict and claim,
+see go doc and the example labelcheck.
+
 For other life stages, as in
 
   animal,place,species,weight,stage,age,adult weight,ladder,day,by,condition,food,meals,weighed

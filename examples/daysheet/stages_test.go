@@ -129,7 +129,7 @@ func TestBadStages(t *testing.T) {
 		{dog + "work", `exercise "": want light, moderate or heavy, or a distance (not given)`},
 		{dog + "work; distance: 12 km", `status "": want neutered, intact, inactive, senior or unknown (not given)`},
 		{dog + "weight loss", `condition "": want 6/9 to 9/9 or 4/5 to 5/5, or a recorded ideal weight (not given: score the animal, it is never taken for ideal)`},
-		{dog + "weight gain; condition: 4/9", `ideal weight "": want the weight on record, above the current one (not given)`},
+		{dog + "weight gain; condition: 4/9", `ideal weight "": want the weight on record, above the current one; without it, what is eaten now as intake (not given)`},
 		{ladder, `ladder "": want the veterinarian's steps in percent of the resting energy, as in "25/50/75/100 %"; day "": want the day on the ladder, a whole number, 1 for the first`},
 		{dog + "refeeding; condition: 1/9; meals: 4; ladder: 25/50 %; day: 1", `by "": want the name of the veterinarian who set the ladder`},
 		{dog + "refeeding; condition: 1/9; by: Dr Crake; ladder: 25/50 %; day: 1", `meals "": want 4 or more for refeeding, small meals through the day`},
@@ -141,7 +141,7 @@ func TestBadStages(t *testing.T) {
 		// What a stage refuses.
 		{dog + "growth; adult weight: 12 kg", `weight "16 kg": want at most the expected adult weight of 12 kg (grown: Adult; or one of the two is in other units)`},
 		{dog + "growth; adult weight: 22 kg; ideal weight: 20 kg", `ideal weight "20 kg": want none in growth (the expected adult weight goes in AdultWeight)`},
-		{dog + "gestation; week: 11", `week "11": want 1 to 10, counted from mating, or 0 if not known`},
+		{dog + "gestation; week: 11", `week "11": want 1 to 10, counted from mating, or 0 if not known (days? day 11 is in week 2, overdue? call the veterinarian, given birth? Lactation)`},
 		{dog + "gestation; week: 6; weight before: 4 kg", `weight before "4 kg": want one from which the current 16 kg is at most 50 % less or 75 % more (pounds for kilograms?)`},
 		{nestler + "; age: 16 d; weight before: 2 kg", `weight before "2 kg": want a weight from two thirds to one and a half times the current 200 g (another animal, or grams, kilograms and ounces mixed?)`},
 		{nestler + "; age: 16 d; condition: 5/9", `condition "5/9": want none for a nursling (the scales are made for grown animals; weigh it every day)`},
