@@ -44,7 +44,11 @@ func (t Tube) Explain() string {
 			s.WriteByte('\n')
 		}
 		if short, ok := f.Shortfall(); ok {
-			fmt.Fprintf(s, "goal      %s of water a day, %s to go\n", millilitres(f.Goal), millilitres(short))
+			how := "short"
+			if short < 0 {
+				short, how = -short, "above it"
+			}
+			fmt.Fprintf(s, "goal      %s of water a day, %s %s\n", millilitres(f.Goal), millilitres(short), how)
 		}
 	})
 }
@@ -69,9 +73,9 @@ func explainFeeds(f *Feeds, need *energy.Estimate, all []advice.Caution, own fun
 	b.WriteString(need.Explain())
 	name := f.Liquid.Name
 	if name == "" {
-		name = "liquid"
+		name = "as given"
 	}
-	fmt.Fprintf(&b, "feed      %s, %s kcal/mL as made up\n", name, number(f.Liquid.Energy.KilocaloriesPerMillilitre()))
+	fmt.Fprintf(&b, "liquid    %s, %s kcal/mL\n", name, number(f.Liquid.Energy.KilocaloriesPerMillilitre()))
 	fmt.Fprintf(&b, "volume    %s ÷ %s kcal/mL = %s\n", kcal(need.Daily), number(f.Liquid.Energy.KilocaloriesPerMillilitre()), millilitres(f.Exact))
 	fmt.Fprintf(&b, "syringe   %s a day in marks of %s, %s\n", f.Volume, f.Mark, kcal(f.Energy))
 	b.WriteString("feeds     ")

@@ -1,15 +1,20 @@
 package portion_test
 
 import (
+	"encoding/json"
 	"errors"
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/internal/proptest"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
+	"github.com/leanovate/gopter/gen"
+	"github.com/leanovate/gopter/prop"
 )
 
 // slurry is a can of 177 kcal and 150 g at 78 % moisture, taken as 145 mL, with
@@ -135,5 +140,288 @@ func TestTubeNeedsAVeterinariansPlan(t *testing.T) {
 	const hand = `portion: need "205 kcal": want the estimate of its own stage, 68.4` // the figure goes on
 	if _, err := p.Plan(); err == nil || err.Error()[:len(hand)] != hand {
 		t.Errorf("a changed need: %v", err)
+	}
+}
+
+// kittenAt is the bottle of a kitten of so many grams on 0.74 kcal/mL.
+func kittenAt(grams float64, feeds int) portion.Bottle {
+	need := must(energy.Prescribed{Animal: energy.Animal{Species: energy.Cat, Weight: units.Mass(grams), Age: 14}, Daily: units.Energy(0.2 * grams), By: "a veterinarian"})
+	return portion.Bottle{Need: need, Liquid: portion.Liquid{Energy: 0.74}, Feeds: feeds}
+}
+
+// At 20 kcal/100 g and 0.74 kcal/mL a day is 6.76 times what a stomach holds, at any
+// weight: 7 feeds, where the syringe is fine enough.
+func TestFewestFeedsOfAStomach(t *testing.T) {
+	for _, test := range []struct {
+		grams float64
+		mark  units.Volume
+		want  int
+	}{
+		{125, 0.5, 7},  // 34 mL in marks, 5 mL a feed
+		{200, 0.5, 7},  // 54 mL, 8 mL
+		{500, 1, 7},    // 135 mL, 20 mL
+		{57, 0.1, 7},   // 15.4 mL, 2.2 mL
+		{57, 0.5, 8},   // 15.5 mL, 2.0 mL: the marks cost a feed
+		{57, 1, 8},     // 15 mL, 2 mL
+		{100, 2, 7},    // 28 mL of 2, 4 mL
+		{100, 0.01, 7}, // 27.03 mL, 4 mL
+	} {
+		b := kittenAt(test.grams, 0)
+		b.Mark = test.mark
+		if n, err := b.LeastFeeds(); n != test.want || err != nil {
+			t.Errorf("%v g in marks of %v: %d, %v; want %d", test.grams, test.mark, n, err, test.want)
+		}
+		b.Feeds = test.want
+		if _, err := b.Plan(); err != nil {
+			t.Errorf("%v g: %d feeds: %v", test.grams, b.Feeds, err)
+		}
+		b.Feeds--
+		if f, err := b.Plan(); err == nil || f != (portion.Feeds{}) {
+			t.Errorf("%v g: %d feeds: %+v", test.grams, b.Feeds, f)
+		}
+	}
+}
+
+func TestBottlesRefused(t *testing.T) {
+	const stomach = " (4 mL for each 100 g)"
+	for _, test := range []struct {
+		name string
+		do   func(*portion.Bottle)
+		want string
+	}{
+		{"too few feeds", func(b *portion.Bottle) { b.Feeds = 4 }, `portion: feeds "4": want 7 or more: 13.5 mL is too much for a stomach that takes 8 mL` + stomach},
+		{"no feeds", func(b *portion.Bottle) { b.Feeds = 0 }, `portion: feeds "0": want 7 or more` + stomach},
+		{"too many feeds", func(b *portion.Bottle) { b.Feeds = 25 }, `portion: feeds "25": want 1 to 24 a day`},
+		{"a coarse syringe", func(b *portion.Bottle) { b.Mark = 10 }, `portion: mark "10 mL": want a finer syringe, or a richer liquid: no number of feeds up to 24 divides 50 mL into feeds of at most 8 mL` + stomach},
+		{"no mark", func(b *portion.Bottle) { b.Mark = 0.001 }, `portion: mark "0.001 mL": want 0.01 mL to 10 mL, as in 0.1 mL, 0.5 mL or 1 mL`},
+		{"NaN mark", func(b *portion.Bottle) { b.Mark = units.Volume(math.NaN()) }, `portion: mark "not a finite number": want 0.01 mL to 10 mL, as in 0.1 mL, 0.5 mL or 1 mL`},
+		{"the powder", func(b *portion.Bottle) { b.Liquid.Energy = 5.1 }, `portion: liquid.energy "5.1 kcal/mL": want 0.2 kcal/mL to 3 kcal/mL (of the powder? give that of the made-up liquid)`},
+		{"no energy", func(b *portion.Bottle) { b.Liquid.Energy = 0 }, `portion: liquid.energy "0 kcal/mL": want 0.2 kcal/mL to 3 kcal/mL`},
+		{"a fraction", func(b *portion.Bottle) { b.Liquid.Water = 0.84 }, `portion: liquid.water "0.84 %": want 1 % to 100 % of the volume, or none if not known (a fraction for a percentage?)`},
+		{"no need, no age, no energy", func(b *portion.Bottle) { *b = portion.Bottle{Feeds: 7} }, `portion: need "0 kcal": want an estimate of more than 0 kcal a day; portion: weight "": want the animal's weight, for what a feed may be; portion: liquid.energy "0 kcal/mL": want 0.2 kcal/mL to 3 kcal/mL; portion: age "": want 1 d to 8 wk for a bottle (others are not fed by bottle or syringe; a tube needs a veterinarian's plan: Tube)`},
+		{"grown", func(b *portion.Bottle) { b.Need.Animal.Age = 57 }, `portion: age "57 d": want 1 d to 8 wk for a bottle (others are not fed by bottle or syringe; a tube needs a veterinarian's plan: Tube)`},
+		{"half the body", func(b *portion.Bottle) { b.Need.Daily = 75 }, `portion: volume "101.35 mL a day": want at most 100 mL, half the body weight in mL (is the energy that of the made-up liquid?)`},
+		{"next to nothing", func(b *portion.Bottle) { b.Need.Daily = 0.1 }, `portion: mark "0.5 mL": want a finer syringe for 0.14 mL a day`},
+		{"empty feeds", func(b *portion.Bottle) { b.Need.Daily, b.Feeds = 2, 6 }, `portion: feeds "6": want at most 5 of a mark or more, or a finer syringe`},
+	} {
+		b := kittenAt(200, 7)
+		test.do(&b)
+		f, err := b.Plan()
+		var field *units.FieldError
+		if !errors.As(err, &field) || err.Error() != test.want || f != (portion.Feeds{}) {
+			t.Errorf("%s: %+v, error\n%v\nwant\n%s", test.name, f, err, test.want)
+		}
+		if b.Cautions() != nil || b.Explain() != "" {
+			t.Errorf("%s: cautions %v, working %q", test.name, b.Cautions(), b.Explain())
+		}
+	}
+	b := kittenAt(200, 7)
+	b.Mark = 10
+	if n, err := b.LeastFeeds(); n != 0 || err == nil {
+		t.Errorf("a coarse syringe: %d, %v", n, err)
+	}
+	b.Mark = -1
+	if n, err := b.LeastFeeds(); n != 0 || err == nil {
+		t.Errorf("no syringe: %d, %v", n, err)
+	}
+}
+
+func TestTubesRefused(t *testing.T) {
+	for _, test := range []struct {
+		name string
+		do   func(*portion.Tube)
+		vet  bool
+		want string
+	}{
+		{
+			"a large feed", func(p *portion.Tube) { p.Feeds = 3 }, true,
+			`energy: feeds "3": 68.5 mL is 16.3 mL/kg a feed, above 15 mL/kg; needed: 4 feeds or more, or the veterinarian's own limit, in mL for each kg: Tube{Most}`,
+		},
+		{
+			"above the plan's own limit", func(p *portion.Tube) { p.Most = 8 }, true,
+			`energy: feeds "5": 41.5 mL is 9.9 mL/kg a feed, above 8 mL/kg; needed: 7 feeds or more, or the veterinarian's own limit, in mL for each kg: Tube{Most}`,
+		},
+		{
+			"no number is enough", func(p *portion.Tube) { p.Most = 1 }, true,
+			`energy: feeds "5": 41.5 mL is 9.9 mL/kg a feed, above 1 mL/kg; needed: the veterinarian's own limit, in mL for each kg: Tube{Most}`,
+		},
+		{"no feeds", func(p *portion.Tube) { p.Feeds = 0 }, false, `portion: feeds "0": want 1 to 24 a day`},
+		{"a limit that is none", func(p *portion.Tube) { p.Most = -1 }, false, `portion: most "-1 mL": want what the plan allows for one feed, in mL for each kg of body weight, or none`},
+		{"a large flush", func(p *portion.Tube) { p.Flush = 43 }, false, `portion: flush "43 mL": want 0 mL to 42 mL after a feed, 10 mL/kg`},
+		{"NaN flush", func(p *portion.Tube) { p.Flush = units.Volume(math.NaN()) }, false, `portion: flush "not a finite number": want 0 mL to 42 mL after a feed, 10 mL/kg`},
+		{"a goal in mL/kg", func(p *portion.Tube) { p.Goal = 30 }, false, `portion: goal "30 mL": want 42 mL to 1260 mL a day, 10 to 300 mL/kg, or none`},
+		{"a goal and no water", func(p *portion.Tube) { p.Liquid.Water = 0 }, false, `portion: liquid.water "": want the water in the liquid, mL in 100 mL, to hold it against the goal`},
+		{"no weight", func(p *portion.Tube) {
+			p.Need = must(energy.Prescribed{Daily: 200, By: "Dr Ysolde Crake"})
+			p.Goal, p.Flush = 0, 0
+		}, false, `portion: weight "": want the animal's weight, for what a feed may be`},
+	} {
+		p := tubeDay(3, 5)
+		test.do(&p)
+		f, err := p.Plan()
+		if err == nil || err.Error() != test.want || errors.Is(err, energy.ErrVeterinarian) != test.vet || f != (portion.Feeds{}) {
+			t.Errorf("%s: %+v, error\n%v\nwant\n%s", test.name, f, err, test.want)
+		}
+		if p.Cautions() != nil || p.Explain() != "" {
+			t.Errorf("%s: cautions %v, working %q", test.name, p.Cautions(), p.Explain())
+		}
+	}
+}
+
+func TestTubeCautions(t *testing.T) {
+	said := func(p portion.Tube, part string) string {
+		t.Helper()
+		for _, c := range p.Cautions() {
+			if strings.Contains(c.Text, part) {
+				return c.String()
+			}
+		}
+		return ""
+	}
+	p := tubeDay(3, 5)
+	if got := said(p, "largest feed"); got != "" {
+		t.Errorf("9.9 mL/kg: %s", got)
+	}
+	if got, want := said(p, "water is"), "warn: the water is 29 mL short of the day's 252 mL (173 mL in the feed and 50 mL in flushes): the veterinarian says how it is given [ours, not published]"; got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+	p.Goal = 200 * units.Millilitre
+	if got, want := said(p, "water is"), "warn: the water is 23 mL above the day's 200 mL (173 mL in the feed and 50 mL in flushes): ask the veterinarian [ours, not published]"; got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+	p.Goal = 223 * units.Millilitre
+	if got := said(p, "water is"); got != "" {
+		t.Errorf("to the millilitre: %s", got)
+	}
+	p.Goal, p.Flush = 0, 0
+	if got, want := said(p, "flush"), "warn: no flush is planned: a tube is flushed with water after each feed, 3 to 10 mL [Veterinary Medicine, Incorporating enteral nutrition into your practice, p. 5: 3 to 10 mL four times a day, also when the tube isn't used]"; got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+	p.Feeds = 4
+	if got, want := said(p, "largest feed"), "note: the largest feed is 12.3 mL/kg: give it slowly, and look for vomiting and drooling [ours, not published]"; got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+	p.Feeds, p.Most = 2, 25
+	if got, want := said(p, "largest feed"), "warn: the largest feed is 24.5 mL/kg, above the published 20: as the plan states [Veterinary Medicine, Incorporating enteral nutrition into your practice, p. 3: most patients bear 5 to 20 mL/kg a feed]"; got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+	// What is to be said of the animal comes with it.
+	if len(p.Cautions()) <= len(p.Need.Cautions()) {
+		t.Error("the cautions of the need are not there")
+	}
+}
+
+func TestFeedsOfTheZeroValue(t *testing.T) {
+	var f portion.Feeds
+	if f.All() != nil || f.Largest() != 0 {
+		t.Errorf("%v, %v", f.All(), f.Largest())
+	}
+	if short, ok := f.Shortfall(); ok || short != 0 {
+		t.Errorf("%v", short)
+	}
+	if f := (portion.Feeds{Number: 2, Count: 3}); f.All() != nil {
+		t.Errorf("no mark: %v", f.All())
+	}
+}
+
+func TestFeedProperties(t *testing.T) {
+	proptest.Check(t, "the feeds add up to the day, the day is within half a mark, no feed is too large", prop.ForAll(func(grams, perGram, density float64, mark units.Volume, more int) string {
+		b := kittenAt(grams, 0)
+		b.Need.Daily = units.Energy(grams * perGram)
+		b.Liquid.Energy, b.Mark = units.EnergyPerVolume(density), mark
+		least, err := b.LeastFeeds()
+		if err != nil {
+			return "" // a syringe too coarse
+		}
+		if b.Feeds = least + more; b.Feeds > portion.MaxMeals {
+			return ""
+		}
+		f, err := b.Plan()
+		var field *units.FieldError
+		if errors.As(err, &field) && strings.Contains(field.Accepted, "of a mark or more") {
+			return ""
+		}
+		if err != nil {
+			return err.Error()
+		}
+		var count int64
+		for _, x := range f.All() {
+			count += x.Count
+			exact := float64(f.Count) / float64(f.Number)
+			if math.Abs(float64(x.Count)-exact) >= 1 || x.Count < 1 {
+				return fmt.Sprintf("feed %d of %v: %d marks, exactly %v", x.Number, f, x.Count, exact)
+			}
+			if x.Volume > energy.StomachCapacity(b.Need.Animal.Weight)*(1+1e-9) {
+				return fmt.Sprintf("%v is too much for %v g", x.Volume, grams)
+			}
+		}
+		switch off := math.Abs(float64(f.Volume - f.Exact)); {
+		case count != f.Count:
+			return fmt.Sprintf("%d of %d marks", count, f.Count)
+		case off > float64(mark)/2*(1+1e-9):
+			return fmt.Sprintf("%v of %v", f.Volume, f.Exact)
+		case math.Abs(float64(f.Energy)-float64(f.Volume)*density) > 1e-9:
+			return f.Energy.String()
+		}
+		return ""
+	}, proptest.Quantity[float64](60, 900), gen.Float64Range(0.13, 0.26), gen.Float64Range(0.7, 1.4),
+		gen.OneConstOf(units.Volume(0.1), units.Volume(0.2), units.Volume(0.5), units.Volume(1)), gen.IntRange(0, 4)))
+}
+
+func TestFeedPlansThroughJSON(t *testing.T) {
+	bottle, tube := kittenAt(200, 7), tubeDay(2, 6)
+	roundTrip := func(in, out any) {
+		t.Helper()
+		b, err := json.Marshal(in)
+		if err == nil {
+			err = json.Unmarshal(b, out)
+		}
+		if err != nil {
+			t.Errorf("%s: %v", b, err)
+		}
+	}
+	var b portion.Bottle
+	var p portion.Tube
+	roundTrip(bottle, &b)
+	roundTrip(tube, &p)
+	if b != bottle || p != tube {
+		t.Errorf("%+v\n%+v", b, p)
+	}
+	for in, want := range map[string]string{
+		`{"feeds":"7"}`:               `portion: bottle.feeds "string": want a whole number`,
+		`{"mark":0.5}`:                `portion: bottle.mark "number": want text with a unit, as in "100 g"`,
+		`{"syringe":"0.5 mL"}`:        `portion: bottle: json: unknown field "syringe"`,
+		`{"liquid":{"kcal":1}}`:       `portion: liquid: json: unknown field "kcal"`,
+		`{"liquid":{"energy":"1.0"}}`: `units: energy per volume "1.0": no unit`,
+	} {
+		if err := json.Unmarshal([]byte(in), &b); err == nil || !strings.Contains(err.Error(), want) || b != bottle {
+			t.Errorf("%s: %v; want %s", in, err, want)
+		}
+	}
+	for in, want := range map[string]string{
+		`{"most":20}`:                    `portion: tube.most "number": want text with a unit, as in "100 g"`,
+		`{"flush":"10 mL","flush":"20"}`: `portion: tube: `,
+		`{"by":"me"}`:                    `portion: tube: json: unknown field "by"`,
+	} {
+		if err := json.Unmarshal([]byte(in), &p); err == nil || !strings.Contains(err.Error(), want) || p != tube {
+			t.Errorf("%s: %v; want %s", in, err, want)
+		}
+	}
+	for _, v := range []any{&b, &p} {
+		if err := json.Unmarshal([]byte("null"), v); err != nil {
+			t.Errorf("null: %v", err)
+		}
+	}
+	if b != bottle || p != tube {
+		t.Error("null changed the receiver")
+	}
+}
+
+func TestFoodThatIsNoLiquid(t *testing.T) {
+	if l, err := portion.LiquidFood(kibble); err == nil || l != (portion.Liquid{}) {
+		t.Errorf("%+v, %v", l, err)
+	}
+	if l, err := portion.LiquidFood(diet.Food{Name: "a can without a label"}); err == nil || l != (portion.Liquid{}) {
+		t.Errorf("%+v, %v", l, err)
 	}
 }

@@ -81,18 +81,19 @@ func checkPlans(list string, plans []Plan) units.ErrorList {
 	var errs units.ErrorList
 	first := make(map[string]int, len(plans))
 	for i := range plans {
-		field, name := list+"["+strconv.Itoa(i)+"]", plans[i].Animal
+		name := plans[i].Animal
+		field := func(member string) string { return list + "[" + strconv.Itoa(i) + "]." + member }
 		j, twice := first[name]
 		switch {
 		case strings.TrimSpace(name) == "":
-			errs = append(errs, unfit(field+".animal", name, "a name", ""))
+			errs = append(errs, unfit(field("animal"), name, "a name", ""))
 		case twice:
-			errs = append(errs, unfit(field+".animal", name, "each animal once", "it is "+list+"["+strconv.Itoa(j)+"] too"))
+			errs = append(errs, unfit(field("animal"), name, "each animal once", "it is "+list+"["+strconv.Itoa(j)+"] too"))
 		default:
 			first[name] = i
 		}
 		if plans[i].Weighed.ration.n == 0 {
-			errs = append(errs, unfit(field+".weighed", "", "a ration from Weigh and On", "its error was not looked at?"))
+			errs = append(errs, unfit(field("weighed"), "", "a ration from Weigh and On", "its error was not looked at?"))
 		}
 	}
 	return errs

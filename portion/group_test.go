@@ -91,7 +91,8 @@ func TestOneBowlAddsUp(t *testing.T) {
 
 func TestOneBowlOfSeveralFoods(t *testing.T) {
 	half := diet.Menu{
-		{Food: catWet, Amount: diet.Share(50)}, {Food: catDry, Amount: diet.Rest()},
+		{Food: catWet, Amount: diet.Share(50)},
+		{Food: catDry, Amount: diet.Rest()},
 		{Food: biscuit, Amount: diet.Count(1, "biscuit"), Treat: true},
 	}
 	g := portion.Group{penPlan(t, "Tansy", 4.6, half), penPlan(t, "Nettle", 3.9, diet.Only(catDry))}

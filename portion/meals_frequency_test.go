@@ -84,21 +84,25 @@ func TestFewMealsAreCautioned(t *testing.T) {
 		want  string // none: nothing of the number of meals
 	}{
 		{
-			energy.Adult{Animal: animalOf(energy.Dog, 25, 0), Status: energy.Neutered}, kibble, 1,
+			energy.Adult{Animal: animalOf(energy.Dog, 25, 0), Status: energy.Neutered},
+			kibble, 1,
 			"note: 1 meal a day: 2 or more are recommended for a grown dog; a large or deep-chested dog's stomach can turn on one large meal [ASPCApro, shelter nutrition, at least two meals; two smaller ones for large and deep-chested dogs (as quoted elsewhere)]",
 		},
 		{
-			energy.Adult{Animal: animalOf(energy.Dog, 24.9, 0), Status: energy.Neutered}, kibble, 1,
+			energy.Adult{Animal: animalOf(energy.Dog, 24.9, 0), Status: energy.Neutered},
+			kibble, 1,
 			"note: 1 meal a day: 2 or more are recommended for a grown dog [ASPCApro, shelter nutrition, at least two meals; two smaller ones for large and deep-chested dogs (as quoted elsewhere)]",
 		},
 		{energy.Adult{Animal: animalOf(energy.Dog, 24.9, 0), Status: energy.Neutered}, kibble, 2, ""},
 		{
-			energy.Growth{Animal: animalOf(energy.Dog, 6.4, 12*energy.Week), AdultWeight: 22 * units.Kilogram}, kibble, 2,
+			energy.Growth{Animal: animalOf(energy.Dog, 6.4, 12*energy.Week), AdultWeight: 22 * units.Kilogram},
+			kibble, 2,
 			"warn: 2 meals a day: 3 to 4 are recommended for a puppy under six months [Best Friends Animal Society, 3 to 4 meals from 6 weeks to 6 months (as quoted elsewhere)]",
 		},
 		{energy.Growth{Animal: animalOf(energy.Dog, 6.4, 12*energy.Week), AdultWeight: 22 * units.Kilogram}, kibble, 6, ""},
 		{
-			energy.Adult{Animal: energy.Animal{Species: energy.Ferret, Weight: 1200}}, catDry, 2,
+			energy.Adult{Animal: energy.Animal{Species: energy.Ferret, Weight: 1200}},
+			catDry, 2,
 			"warn: 2 meals a day: 4 or more are recommended for a ferret, or food that is always there [Hand, Thatcher, Remillard, Roudebush, Novotny (eds), Small Animal Clinical Nutrition, 5th ed., 2010, p. 1216: transit of 3 to 6 h; four meals are 24 h over 6 h (ours, not published)]",
 		},
 	} {

@@ -91,22 +91,22 @@ func (s Supply) Lines() ([]SupplyLine, error) {
 	}
 	var lines []SupplyLine
 	index := make(map[string]int)
-	line := func(field string, f diet.Food) *SupplyLine {
+	line := func(f *diet.Food, field func() string) *SupplyLine {
 		i, ok := index[f.Name]
 		if !ok {
 			i = len(lines)
 			index[f.Name] = i
-			lines = append(lines, SupplyLine{Food: f})
-		} else if lines[i].Food != f {
-			errs = append(errs, unfit(field, f.Name, "one record of a food for every plan and the store", "the label was changed? weigh the plans that use it again"))
+			lines = append(lines, SupplyLine{Food: *f})
+		} else if lines[i].Food != *f {
+			errs = append(errs, unfit(field(), f.Name, "one record of a food for every plan and the store", "the label was changed? weigh the plans that use it again"))
 		}
 		return &lines[i]
 	}
 	for i := range s.Plans {
 		w := &s.Plans[i].Weighed
+		field := func() string { return "plans[" + strconv.Itoa(i) + "].weighed" }
 		for k := range w.ration.n {
-			f := w.ration.menu[k].Food
-			l := line("plans["+strconv.Itoa(i)+"].weighed", f)
+			l := line(&w.ration.menu[k].Food, field)
 			l.Daily += w.mass(k)
 			if !w.named(k) {
 				l.Animals++
@@ -126,7 +126,7 @@ func (s Supply) Lines() ([]SupplyLine, error) {
 			errs = append(errs, unfit(field+".food", x.Food.Name, "each food once", "it is store["+strconv.Itoa(j)+"] too"))
 		}
 		stored[x.Food.Name] = i
-		line(field+".food", x.Food).Store = x.Mass
+		line(&x.Food, func() string { return field + ".food" }).Store = x.Mass
 	}
 	if len(errs) > 0 {
 		return nil, errs.Err()
