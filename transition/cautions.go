@@ -17,15 +17,15 @@ const fewMeals = 3
 const offDay = 0.025
 
 // cautions returns what a day must be shown with.
-func (m *mixer) cautions(w portion.Weighed, number int, need energy.Estimate, part units.Percent) []advice.Caution {
+func (m *mixer) cautions(w portion.Weighed, need energy.Estimate, part units.Percent) []advice.Caution {
 	var c []advice.Caution
 	if m.plan.Basis == ByOldTotal {
 		// The need of w is not one that its stage gives.
 		c = append(need.Cautions(), w.Ration().Menu().Cautions(need.Animal)...)
 		if off := float64(w.Energy()/need.Daily) - 1; off > offDay || off < -offDay {
 			c = append(c, advice.Caution{Level: advice.Warn, Source: ours, Text: fmt.Sprintf(
-				"sharing out the old food's grams gives %s on day %d instead of %s, %+.0f %%: share the energy",
-				kcal(w.Energy()), number, kcal(need.Daily), 100*off)})
+				"sharing out the old food's grams gives %s at a share of %s instead of %s, %+.0f %%: share the energy",
+				kcal(w.Energy()), roundPercent(part), kcal(need.Daily), 100*off)})
 		}
 	} else {
 		c = w.Cautions(m.plan.Meals)

@@ -14,7 +14,7 @@ const missed = -1
 // alone.
 type course []int
 
-// newCourse returns the days of the steps from the one after done on.
+// courseFrom returns the days of a step and of those after it.
 func (s *Steps) courseFrom(step int) course {
 	var c course
 	for i := step; i <= s.Len(); i++ {
@@ -50,9 +50,13 @@ func (s *Steps) course(events []Event) (course, error) {
 	return c, nil
 }
 
-// after returns the course with an event in it. What was done stays.
+// after returns the course with an event in it. What was done stays. With it the
+// plan is followed again, where more days were to be missed.
 func (s *Steps) after(c course, e Event) course {
 	done, rest := slices.Clone(c[:e.Day-1]), c[e.Day-1:]
+	for len(rest) > 0 && rest[0] == missed {
+		rest = rest[1:]
+	}
 	now := done.now()
 	switch e.Kind {
 	case Hold:
@@ -62,6 +66,9 @@ func (s *Steps) after(c course, e Event) course {
 		rest = s.courseFrom(max(now, 1))
 	case Missed:
 		done = append(done, slices.Repeat([]int{missed}, e.count())...)
+		if len(rest) == 0 {
+			rest = course{s.Len()} // after the last day come more like it
+		}
 	case Stop:
 		return append(done, 0)
 	}

@@ -47,6 +47,13 @@ func newDay(number int, w portion.Weighed, meals int) (Day, error) {
 	return d, nil
 }
 
+// on returns the same day with another number.
+func (d Day) on(number int) Day {
+	d.Number = number
+	d.Foods, d.Meals, d.Cautions = slices.Clone(d.Foods), slices.Clone(d.Meals), slices.Clone(d.Cautions)
+	return d
+}
+
 // Mass returns the mass of a food on that day, treats included; 0 where none is
 // given.
 func (d Day) Mass(food string) units.Mass {

@@ -155,6 +155,6 @@ func (m *mixer) day(number, step int, need energy.Estimate) (Day, error) {
 		return Day{}, err
 	}
 	d.Step, d.Share, d.Target = step, part, need.Daily
-	d.Cautions = m.cautions(w, number, need, part)
+	d.Cautions = m.cautions(w, need, part)
 	return d, nil
 }

@@ -57,7 +57,7 @@ func (p Plan) Equal(q Plan) bool {
 // *energy.VeterinarianError until By names the veterinarian who ordered the
 // change.
 func (p Plan) Days(need energy.Estimate) ([]Day, error) {
-	return p.DaysWith(func(int) energy.Estimate { return need })
+	return p.days(func(int) energy.Estimate { return need }, true)
 }
 
 // DaysWith is Days with a need for each day, counted from 1: for a weight loss
@@ -65,6 +65,12 @@ func (p Plan) Days(need energy.Estimate) ([]Day, error) {
 // need of a day that was missed is not asked for, but that of day 1, which decides
 // the default steps and the cautions, always is.
 func (p Plan) DaysWith(need func(day int) energy.Estimate) ([]Day, error) {
+	return p.days(need, false)
+}
+
+// days makes the days. Where the need is constant those of one step differ in
+// their number only, and are made once.
+func (p *Plan) days(need func(day int) energy.Estimate, constant bool) ([]Day, error) {
 	first := need(1)
 	m, c, err := p.prepare(first)
 	if err != nil {
@@ -76,6 +82,10 @@ func (p Plan) DaysWith(need func(day int) energy.Estimate) ([]Day, error) {
 		number := i + 1
 		if step == missed {
 			days = append(days, Day{Number: number, Missed: true})
+			continue
+		}
+		if before := slices.Index(c[:i], step); constant && len(errs) == 0 && before >= 0 {
+			days = append(days, days[before].on(number))
 			continue
 		}
 		e := first
@@ -196,7 +206,9 @@ func (p *Plan) checkMenus(steps Steps) error {
 
 // addMenu appends what is wrong with a menu and with the labels of its foods.
 func addMenu(errs units.ErrorList, name string, menu diet.Menu, fed bool) units.ErrorList {
-	if err := menu.Validate(); err != nil && !(fed && len(menu) > 0 && allFixed(menu)) {
+	// Grams fed now are no menu, but fine for a food of unknown energy.
+	byGrams := name == "from" && allFixed(menu) && (fed || slices.ContainsFunc(menu, func(i diet.Item) bool { return noEnergy(&i.Food) }))
+	if err := menu.Validate(); err != nil && !byGrams {
 		for _, e := range add(nil, err) {
 			var field *units.FieldError
 			if errors.As(e, &field) {

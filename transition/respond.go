@@ -121,7 +121,7 @@ func (s Signs) Respond(need energy.Estimate) (Response, error) {
 		return response(StepBack, usualDays[StepBack], CallIfLasting, advice.Warn, ours,
 			"less than half is eaten: back one step for 1 or 2 days, then forward again; call if it lasts"), nil
 	case s.Has(SoftStool):
-		r := response(Hold, severalDays, CallIfLasting, advice.Warn, sourceHold,
+		r := response(Hold, severalDays, CallIfLasting, advice.Warn, sourceSoft,
 			"soft stool in a bright animal: stay on this mix for some days, or go back one step for 1 or 2 days, then forward again; call if it lasts or gets worse")
 		r.Or = StepBack
 		if tender {

@@ -13,8 +13,7 @@ var (
 	sourceKitten   = advice.Source{Work: "The Complete Cat Breed Book (DK)", Where: "p. 215: a tenth more each day, all on day 10", Seen: advice.Primary}
 	sourceTufts    = advice.Source{Work: "Tufts University Cummings School, Catnip, Why do so many cats have GI problems with new foods (Linder)", Seen: advice.Primary}
 	sourceSlow     = advice.Source{Work: sourceTufts.Work, Where: "1 month to 6 weeks for slow cats; the steps are ours", Seen: advice.Primary}
-	sourceHold     = advice.Source{Work: sacn, Where: "ch. 25, p. 471: several more days on the present mix", Seen: advice.Primary}
-	sourceBack     = advice.Source{Work: sourceTufts.Work, Where: "back one step for 1 to 2 days", Seen: advice.Primary}
+	sourceSoft     = advice.Source{Work: sacn, Where: "ch. 25, p. 471: several more days on the present mix; back one step for 1 to 2 days: Tufts, Catnip (Linder)", Seen: advice.Primary}
 	sourceLasting  = advice.Source{Work: sourceTufts.Work, Where: "lasting or worse signs: talk to the veterinarian", Seen: advice.Primary}
 	sourceSafeGo   = advice.Source{Work: cote, Where: "client sheet, How to Change a Pet's Diet, p. 3178: go on only if stool, attitude and appetite are normal", Seen: advice.Primary}
 	sourceDietFood = advice.Source{Work: cote, Where: "client sheet on obesity, p. 3088: 1 to 2 weeks", Seen: advice.Primary}

@@ -1,0 +1,124 @@
+package transition_test
+
+import (
+	"errors"
+	"math"
+	"testing"
+
+	"example.org/bowlgram/diet"
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/transition"
+	"example.org/bowlgram/units"
+)
+
+// By hand from the table of the demo: 2 × (225 + 150 + 75) = 900 g of the old, and
+// 2 × (90 + 179 + 269) + 358 = 1434 g of the new.
+func TestShoppingForOakum(t *testing.T) {
+	const kg = units.Kilogram
+	for _, tt := range []struct {
+		packs diet.Packs
+		have  units.Mass
+		want  transition.Purchase
+	}{
+		{diet.Packs{}, 0, transition.Purchase{Need: 1434, Buy: 1434}},
+		{diet.Packs{}, 2000, transition.Purchase{Need: 1434, Have: 2000, Over: 566}},
+		{diet.Packs{}, 1434, transition.Purchase{Need: 1434, Have: 1434}},
+		{diet.Packs{{Net: 2 * kg}}, 0, transition.Purchase{Need: 1434, Buy: 1434, Pack: diet.Pack{Net: 2 * kg}, Packs: 1, Over: 566}},
+		// Four of 400 g leave 166 g, one of 2 kg 566 g.
+		{diet.Packs{{Net: 2 * kg}, {Net: 400}}, 0, transition.Purchase{Need: 1434, Buy: 1434, Pack: diet.Pack{Net: 400}, Packs: 4, Over: 166}},
+		// The same left over from fewer packs.
+		{diet.Packs{{Net: 400}, {Net: 1600}}, 0, transition.Purchase{Need: 1434, Buy: 1434, Pack: diet.Pack{Net: 1600}, Packs: 1, Over: 166}},
+		// 90 + 90 + 179 + 179 = 538 on day 4, 807 on day 5.
+		{diet.Packs{{Net: 400}}, 800, transition.Purchase{Need: 1434, Have: 800, Buy: 634, Out: 5, Pack: diet.Pack{Net: 400}, Packs: 2, Over: 166}},
+		{diet.Packs{{Net: 400}}, 807, transition.Purchase{Need: 1434, Have: 807, Buy: 627, Out: 6, Pack: diet.Pack{Net: 400}, Packs: 2, Over: 173}},
+	} {
+		p := toSlim()
+		p.To[0].Food.Label.Packs = tt.packs
+		days := mustDays(t, p, oakum())
+		stock := []transition.Stock{{slimDry.Name, tt.have}}
+		list, err := p.Shopping(days, stock...)
+		if err != nil || len(list) != 2 || list[0] != (transition.Purchase{Food: houseDry.Name, Need: 900, Buy: 900}) {
+			t.Fatalf("%+v, %v", list, err)
+		}
+		tt.want.Food = slimDry.Name
+		if list[1] != tt.want {
+			t.Errorf("got  %+v\nwant %+v", list[1], tt.want)
+		}
+	}
+}
+
+func TestStockThatIsRefused(t *testing.T) {
+	p := toSlim()
+	days := mustDays(t, p, oakum())
+	list, err := p.Shopping(days, transition.Stock{"hay", 1}, transition.Stock{slimDry.Name, -1},
+		transition.Stock{slimDry.Name, units.Mass(math.NaN())}, transition.Stock{houseDry.Name, units.Mass(math.Inf(1))})
+	const want = `transition: stock[0].food "hay": want a food of the plan; transition: stock[1].mass "-1 g": want 0 g or more; ` +
+		`transition: stock[2].food "Ostlehouse Slim Dog Dry": want each food once; transition: stock[2].mass "not a finite number": want 0 g or more; ` +
+		`transition: stock[3].mass "not a finite number": want 0 g or more`
+	if err == nil || err.Error() != want || list != nil {
+		t.Errorf("got  %v\nwant %s", err, want)
+	}
+}
+
+// The old food that each schedule takes, in days' worth of 300 g: four_stages 3,
+// four_days 1.5, ten_steps 4.5, slow 18, and slow with 3, 2 days a step 13.5, 9.
+func TestLongestScheduleThatTheBagAllows(t *testing.T) {
+	for _, tt := range []struct {
+		steps transition.Steps
+		have  units.Mass
+		want  string
+	}{
+		{transition.FourStages, 900, "four_stages"},
+		{transition.FourStages, 899, "four_days"},
+		{transition.FourStages, 450, "four_days"},
+		{transition.Slow, 5400, "slow"},
+		{transition.Slow, 5399, "10 % 3 d, 20 % 3 d, 30 % 3 d, 40 % 3 d, 50 % 3 d, 60 % 3 d, 70 % 3 d, 80 % 3 d, 90 % 3 d, 100 %"},
+		{transition.Slow, 1400, "ten_steps"},
+		{transition.Slow, 1000, "four_stages"},
+		{transition.TenSteps, 1000, "four_stages"},
+		{transition.TenSteps, 500, "four_days"},
+		{transition.Steps{}, 500, "four_days"}, // the default of dogs
+		{transition.Immediate, 0, "immediate"},
+		{mustSteps("20 % 9 d, 60 % 3 d, 100 %"), 2000, "20 % 6 d, 60 % 3 d, 100 %"}, // 6 × 240 + 3 × 120 = 1800
+	} {
+		p := toSlim()
+		p.Steps = tt.steps
+		s, err := p.LongestSteps(oakum(), transition.Stock{houseDry.Name, tt.have})
+		if err != nil || s.String() != tt.want {
+			t.Errorf("%v with %v: %v, %v, want %s", tt.steps, tt.have, s, err, tt.want)
+		}
+	}
+}
+
+func TestBagThatAllowsNoSchedule(t *testing.T) {
+	p := toSlim()
+	s, err := p.LongestSteps(oakum(), transition.Stock{houseDry.Name, 449})
+	const want = `transition: 449 g of Tarnwick House Dog Dry is too little for a change by steps: four_days needs 450 g: want more of it, or the steps immediate by name`
+	var short *transition.StockError
+	if err == nil || err.Error() != want || !s.IsZero() || !errors.As(err, &short) || short.Steps != transition.FourDays {
+		t.Errorf("got  %v, %v\nwant %s", s, err, want)
+	}
+	// Ten steps at least for a ferret: 4.5 days' worth of 300 kcal / 4.15 kcal/g.
+	ferret := estimate(energy.Adult{Animal: energy.Animal{Species: energy.Ferret, Weight: 1.2 * units.Kilogram}})
+	p = transition.Plan{From: diet.Only(kittenDry), To: diet.Only(catDry), Meals: 4, Scale: 0.1 * units.Gram}
+	if s, err := p.LongestSteps(ferret, transition.Stock{kittenDry.Name, 326}); err != nil || s != transition.TenSteps {
+		t.Errorf("%v, %v", s, err)
+	}
+	if _, err := p.LongestSteps(ferret, transition.Stock{kittenDry.Name, 320}); !errors.As(err, &short) || short.Steps != transition.TenSteps {
+		t.Errorf("%v", err)
+	}
+	// A food that goes on, and one of which no stock is told, is bought.
+	p = toSlim()
+	p.To = diet.Menu{{Food: houseDry, Amount: diet.Share(20)}, {Food: slimDry, Amount: diet.Rest()}}
+	for _, stock := range [][]transition.Stock{nil, {{houseDry.Name, 0}}, {{slimDry.Name, 0}}} {
+		if s, err := p.LongestSteps(oakum(), stock...); err != nil || s != transition.FourStages {
+			t.Errorf("%v: %v, %v", stock, s, err)
+		}
+	}
+	p = toSlim()
+	p.Meals, p.Events = 0, []transition.Event{{3, transition.Hold, 1}}
+	const faults = `transition: stock[0].food "hay": want a food of the plan; transition: events "hold on day 3": want a plan that hasn't begun; portion: meals "0": want 1 to 24 a day`
+	if _, err := p.LongestSteps(oakum(), transition.Stock{"hay", 1}); err == nil || err.Error() != faults {
+		t.Errorf("got  %v\nwant %s", err, faults)
+	}
+}
