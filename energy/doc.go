@@ -19,7 +19,7 @@
 //	stage       for                              needs, beside species and weight  age          species
 //	Nursling    orphans on milk, and their gain  Age                               to 28 d      dog, cat
 //	Growth      the weaned                       AdultWeight or Age                4 wk to 2 y  dog, cat
-//	Adult       maintenance of the grown         Status, but of a ferret           from 6 mo    dog, cat, ferret
+//	Adult       maintenance of the grown         Status; a ferret none             from 6 mo    dog, cat, ferret
 //	Work        running, herding, pulling        Exercise, or Distance and Status  from 6 mo    dog
 //	Gestation   bitch, queen, jill, by week      (Week, WeightBeforeMating)        from 6 mo    dog, cat, ferret
 //	Lactation   by litter and week               Young (Week)                      from 6 mo    dog, cat, ferret

@@ -16,7 +16,7 @@ import (
 // JSON null leaves the value as it was. The zero value holds no stage and is
 // written as null.
 type Stored struct {
-	Stage Stage
+	Stage Stage // a value, no pointer; nil: none
 }
 
 // kinds are the stages by the name that JSON has for them.

@@ -120,6 +120,14 @@ func TestWorkingOfABitchShowsTheHandbooksCase(t *testing.T) {
 	}
 }
 
+// 70 × 4^0.75 = 197.99; twice that 396, six times that 1188.
+func TestPublishedRangeOfAQueenIsKept(t *testing.T) {
+	const want = "\nuncertain offer this much or more, food always in reach: the source goes from 396 kcal to 1188 kcal a day\n"
+	if text := estimate(t, nursing(energy.Cat, 4*kg, 4, 3, energy.FactorOnRER)).Explain(); !strings.Contains(text, want) {
+		t.Errorf("no %q in\n%s", want, text)
+	}
+}
+
 // Only 60 × 1.2 was seen in print.
 func TestOnlyTheBookletsLitterAndWeekNameIt(t *testing.T) {
 	for _, tt := range []struct {

@@ -138,6 +138,22 @@ func TestWorkingHoldsARecordedWeightAgainstTheScore(t *testing.T) {
 	}
 }
 
+// By hand: 5^0.75 is 3.3437, × 70 = 234.06, × 0.6 = 140.4. To lose weight on so
+// much is no need.
+func TestWorkingOfAWeightLossSaysNoNeed(t *testing.T) {
+	cat := energy.Animal{Species: energy.Cat, Weight: 5.5 * kg, Condition: energy.BCS9(6)}
+	text := estimate(t, energy.WeightLoss{Animal: cat}).Explain()
+	const want = "\nuncertain a plan by an equation may be too much or too little for this animal (±50 %): its weight decides; " +
+		"never below 140 kcal, 0.6 of the resting energy at ideal weight, without a veterinarian\n"
+	if !strings.Contains(text, want) || strings.Contains(text, "animals like this one need") {
+		t.Errorf("no %q, or a need, in\n%s", want, text)
+	}
+	own := estimate(t, energy.WeightLoss{Animal: cat, Intake: 250, Method: energy.ShareOfIntake}).Explain()
+	if strings.Contains(own, "\nuncertain") {
+		t.Errorf("its own intake is as sure as that:\n%s", own)
+	}
+}
+
 // AAHA 2021: cats that lost weight ate 52 kcal × kg^0.711 of ideal weight. By hand
 // 5^0.711 is 3.1403, × 52 = 163.3; a point above 5/9 is one point.
 func TestWorkingShowsWhatCatsAteThatLostWeight(t *testing.T) {
