@@ -10,6 +10,8 @@ import (
 	"testing"
 	"unicode/utf8"
 
+	"example.org/bowlgram/internal/page"
+
 	"github.com/google/go-cmp/cmp"
 )
 
@@ -73,7 +75,7 @@ func TestDemoFitsOnePage(t *testing.T) {
 		t.Errorf("%d lines", n)
 	}
 	for line := range strings.Lines(stdout) {
-		if n := utf8.RuneCountInString(line) - 1; n > width {
+		if n := utf8.RuneCountInString(line) - 1; n > page.Width {
 			t.Errorf("%d characters: %s", n, line)
 		}
 	}

@@ -9,6 +9,7 @@ import (
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/energy/trend"
+	"example.org/bowlgram/internal/page"
 	"example.org/bowlgram/units"
 )
 
@@ -17,14 +18,14 @@ var young = map[energy.Species]string{energy.Dog: "puppy", energy.Cat: "kitten"}
 // pageText lays the page out: alarms first, then what must be known before a feed,
 // the amounts, the milk, the gains.
 func pageText(s settings, l *log, readErr error) (string, error) {
-	var w page
+	var w page.Page
 	if s.demo {
-		w.text("DEMO: the litter, its weights and the milk of this page are invented.")
+		w.Text("DEMO: the litter, its weights and the milk of this page are invented.")
 	}
 	age := energy.Age(s.today - s.litter.Born + 1)
-	w.text(fmt.Sprintf("LITTER PAGE FOR %s            %s litter born %s, %d d old",
+	w.Text(fmt.Sprintf("LITTER PAGE FOR %s            %s litter born %s, %d d old",
 		s.today, young[s.litter.Species], s.litter.Born, age/energy.Day))
-	w.text("For the 24 hours from this morning's weighing. Weigh each tomorrow before its first feed: a new page.")
+	w.Text("For the 24 hours from this morning's weighing. Weigh each tomorrow before its first feed: a new page.")
 
 	call(&w, s, l, readErr)
 	before(&w, l)
@@ -32,26 +33,26 @@ func pageText(s settings, l *log, readErr error) (string, error) {
 	if err := milk(&w, s, total, fed); err != nil {
 		return "", err
 	}
-	w.heading("Weight in g, and the gain a day since the weighing before; !! = under the alarm")
+	w.Heading("Weight in g, and the gain a day since the weighing before; !! = under the alarm")
 	for _, n := range l.nurslings {
-		w.item(" "+padRight(n.name, nameWidth)+" ", gains(n))
+		w.Item(" "+page.PadRight(n.name, nameWidth)+" ", gains(n))
 	}
-	w.heading("To redo the sum")
+	w.Heading("To redo the sum")
 	for _, n := range l.nurslings {
 		if r := current(n, s.today); r != nil {
-			w.item(" "+padRight(n.name, nameWidth)+" ", sum(s, r.report))
+			w.Item(" "+page.PadRight(n.name, nameWidth)+" ", sum(s, r.report))
 		}
 	}
 	worthKnowing(&w, s, l)
 	if s.working {
 		for _, n := range l.nurslings {
 			if r := current(n, s.today); r != nil {
-				w.heading("Working: " + n.name)
-				w.b.WriteString(r.report.Need.Explain())
+				w.Heading("Working: " + n.name)
+				w.Lines(r.report.Need.Explain())
 			}
 		}
 	}
-	return w.b.String(), nil
+	return w.String(), nil
 }
 
 // current returns the row that a nursling is fed by, or nil: its newest, unless
@@ -65,12 +66,12 @@ func current(n *nursling, today trend.Date) *row {
 }
 
 // call prints what comes before all else.
-func call(w *page, s settings, l *log, readErr error) {
-	w.heading("First")
+func call(w *page.Page, s settings, l *log, readErr error) {
+	w.Heading("First")
 	quiet := true
 	say := func(mark, text string) {
 		quiet = false
-		w.item(mark, text)
+		w.Item(mark, text)
 	}
 	for _, n := range l.nurslings {
 		if r := n.newest(); r != nil {
@@ -94,12 +95,12 @@ func call(w *page, s settings, l *log, readErr error) {
 		}
 	}
 	if quiet {
-		w.text("Every nursling was weighed and none is under its alarm.")
+		w.Text("Every nursling was weighed and none is under its alarm.")
 	}
 }
 
 // before prints the warnings, each once.
-func before(w *page, l *log) {
+func before(w *page.Page, l *log) {
 	var texts []string
 	for _, n := range l.nurslings {
 		r := n.newest()
@@ -113,10 +114,10 @@ func before(w *page, l *log) {
 		}
 	}
 	if len(texts) > 0 {
-		w.heading("Before every feed")
+		w.Heading("Before every feed")
 	}
 	for _, text := range texts {
-		w.item("! ", text)
+		w.Item("! ", text)
 	}
 }
 
@@ -124,13 +125,13 @@ func before(w *page, l *log) {
 const nameWidth = 9
 
 // amounts prints who gets what, and returns what all of them get.
-func amounts(w *page, s settings, l *log) (total units.Volume, fed int) {
-	w.heading("Feed")
-	w.text(amountLine("   nursling", "weight", "gain", "mean", "feeds", "each", "stomach", "in 24 h"))
+func amounts(w *page.Page, s settings, l *log) (total units.Volume, fed int) {
+	w.Heading("Feed")
+	w.Text(amountLine("   nursling", "weight", "gain", "mean", "feeds", "each", "stomach", "in 24 h"))
 	for _, n := range l.nurslings {
 		r := current(n, s.today)
 		if r == nil {
-			w.text("   " + padRight(n.name, nameWidth) + "  [ NO AMOUNT ]  weigh it first")
+			w.Text("   " + page.PadRight(n.name, nameWidth) + "  [ NO AMOUNT ]  weigh it first")
 			continue
 		}
 		p := r.report
@@ -141,13 +142,13 @@ func amounts(w *page, s settings, l *log) (total units.Volume, fed int) {
 		if gained, ok := lastGain(r); ok {
 			gain, mean = signed(gained.Gain), signed(p.Mean)
 		}
-		w.text(amountLine(mark+n.name, grams(r.weighing.Weight), gain, mean,
+		w.Text(amountLine(mark+n.name, grams(r.weighing.Weight), gain, mean,
 			strconv.Itoa(p.Feeds), "[ "+millilitres(p.Feed)+" ]", millilitres(p.Stomach), millilitres(p.Milk)))
 		var boxes strings.Builder
 		for i := range p.Feeds {
 			fmt.Fprintf(&boxes, "%d:______ ", i+1)
 		}
-		w.item("     fed at  ", boxes.String())
+		w.Item("     fed at  ", boxes.String())
 		total += p.Milk
 		fed++
 	}
@@ -155,18 +156,18 @@ func amounts(w *page, s settings, l *log) (total units.Volume, fed int) {
 }
 
 func amountLine(name string, cells ...string) string {
-	line := padRight(name, nameWidth+3)
+	line := page.PadRight(name, nameWidth+3)
 	for i, width := range []int{9, 9, 9, 8, 14, 11, 12} {
-		line += padLeft(cells[i], width)
+		line += page.PadLeft(cells[i], width)
 	}
 	return line
 }
 
 // milk prints what to make up for the litter.
-func milk(w *page, s settings, total units.Volume, fed int) error {
-	w.heading("Milk to make up")
+func milk(w *page.Page, s settings, total units.Volume, fed int) error {
+	w.Heading("Milk to make up")
 	if fed == 0 {
-		w.text("None: there is no amount.")
+		w.Text("None: there is no amount.")
 		return nil
 	}
 	need := total * units.Volume(1+s.waste.Fraction())
@@ -178,7 +179,7 @@ func milk(w *page, s settings, total units.Volume, fed int) error {
 	if fed == 1 {
 		who = "for one"
 	}
-	w.item("[ "+batch+" ]  ", fmt.Sprintf("%s %s, %s with %s waste. By the label: %s, %s. Weigh the powder; how long it keeps made up is on the label too.",
+	w.Item("[ "+batch+" ]  ", fmt.Sprintf("%s %s, %s with %s waste. By the label: %s, %s. Weigh the powder; how long it keeps made up is on the label too.",
 		millilitres(total), who, millilitres(need), s.waste, s.milk, s.litter.Milk))
 	return nil
 }
@@ -232,8 +233,8 @@ func sum(s settings, p trend.Report) string {
 
 // worthKnowing prints the expected gain, and the notes that are the same for every
 // nursling that has an amount; those with figures of one are in its working.
-func worthKnowing(w *page, s settings, l *log) {
-	w.heading("Worth knowing")
+func worthKnowing(w *page.Page, s settings, l *log) {
+	w.Heading("Worth knowing")
 	var common []string
 	first := true
 	for _, n := range l.nurslings {
@@ -250,7 +251,7 @@ func worthKnowing(w *page, s settings, l *log) {
 		common, first = notes, false
 	}
 	for _, text := range common {
-		w.item("- ", text)
+		w.Item("- ", text)
 	}
-	w.item("- ", "stomach is what a feed may be at most: never more at once; give it in more feeds")
+	w.Item("- ", "stomach is what a feed may be at most: never more at once; give it in more feeds")
 }
