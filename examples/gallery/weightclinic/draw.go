@@ -37,7 +37,7 @@ func (v *visit) picture() *picture.Picture {
 	line := []plot.Plotter{dots} // above the target
 	if v.line.Weighings > 0 {
 		band, path := v.fitted(unit)
-		note(band.XYs[0].(plotter.XYs))
+		note(band.XYs[0])
 		line = []plot.Plotter{band, path, dots}
 		p.Key("the line through them; the true one 19 times in 20", band, path)
 	}
