@@ -6,6 +6,7 @@ import (
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/portion"
 	"example.org/bowlgram/transition"
 	"example.org/bowlgram/units"
 )
@@ -142,7 +143,7 @@ func ExamplePlan_Shopping() {
 		fmt.Println(err)
 		return
 	}
-	list, err := plan.Shopping(days, transition.Stock{Food: houseDry.Name, Mass: 500 * units.Gram})
+	list, err := plan.Shopping(days, portion.Stock{Food: houseDry, Mass: 500 * units.Gram})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -153,7 +154,7 @@ func ExamplePlan_Shopping() {
 			fmt.Println("  not enough on day", x.Out)
 		}
 	}
-	steps, err := plan.LongestSteps(oakum(), transition.Stock{Food: houseDry.Name, Mass: 500 * units.Gram})
+	steps, err := plan.LongestSteps(oakum(), portion.Stock{Food: houseDry, Mass: 500 * units.Gram})
 	fmt.Println(steps, err)
 	// Output:
 	// Tarnwick House Dog Dry: 900 g needed, 500 g there, 400 g to buy in 0 packs

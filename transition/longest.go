@@ -5,6 +5,7 @@ import (
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
 
@@ -27,7 +28,7 @@ func (e *StockError) Error() string {
 // each, or a shorter published one. A ferret is never put on fewer than ten steps
 // (ours). Where none lasts the error is a *StockError. A food without a stock, and
 // one that goes on in the new menu, is taken to last. Events are refused, since what they did is eaten.
-func (p Plan) LongestSteps(need energy.Estimate, stock ...Stock) (Steps, error) {
+func (p Plan) LongestSteps(need energy.Estimate, stock ...portion.Stock) (Steps, error) {
 	errs := add(nil, checkStock(p.foods(), stock))
 	if len(p.Events) > 0 {
 		errs = append(errs, refuse("events", p.Events[0].text(), "a plan that hasn't begun", ""))
@@ -64,9 +65,9 @@ func (p Plan) LongestSteps(need energy.Estimate, stock ...Stock) (Steps, error) 
 }
 
 // short returns the error of the first old food that the stock is too little of.
-func (p *Plan) short(list []Purchase, stock []Stock) error {
+func (p *Plan) short(list []Purchase, stock []portion.Stock) error {
 	for _, x := range list {
-		of := func(s Stock) bool { return s.Food == x.Food }
+		of := func(s portion.Stock) bool { return s.Food.Name == x.Food }
 		if x.Buy > 0 && slices.ContainsFunc(stock, of) && !p.goesOn(x.Food) {
 			return &StockError{Food: x.Food, Have: x.Have, Need: x.Need, Steps: p.Steps}
 		}

@@ -8,6 +8,7 @@ import (
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/internal/proptest"
+	"example.org/bowlgram/portion"
 	"example.org/bowlgram/transition"
 	"example.org/bowlgram/units"
 	"github.com/leanovate/gopter"
@@ -217,7 +218,7 @@ func TestChangeProperties(t *testing.T) {
 			p := toSlim()
 			p.Steps = schedules[steps]
 			longest := func(m units.Mass) int {
-				stock := transition.Stock{Food: houseDry.Name, Mass: m}
+				stock := portion.Stock{Food: houseDry, Mass: m}
 				s, err := p.LongestSteps(oakum(), stock)
 				if err != nil {
 					return 0

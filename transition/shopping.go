@@ -2,17 +2,13 @@ package transition
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"example.org/bowlgram/diet"
+	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
-
-// Stock is what there is of a food: the half-full bag.
-type Stock struct {
-	Food string     `json:"food"`
-	Mass units.Mass `json:"mass"`
-}
 
 // Purchase is what a plan needs of one food, in all. It is comparable.
 type Purchase struct {
@@ -23,8 +19,10 @@ type Purchase struct {
 	// Out is the first day that the stock doesn't last through; 0: it does, or
 	// there is none.
 	Out int `json:"out,omitzero"`
-	// Packs of Pack make up for Buy, those of the label that leave least over;
-	// where the label has no packs both are zero.
+	// Packs of Pack make up for Buy: where all sizes of the label have a price in
+	// one currency those that cost least, else those that leave least over, and of
+	// two equal ones the larger, as in portion.Supply. Where the label has no packs
+	// both are zero.
 	Pack  diet.Pack  `json:"pack,omitzero"`
 	Packs int        `json:"packs,omitzero"`
 	Over  units.Mass `json:"over,omitzero"` // what Have and the packs leave
@@ -32,9 +30,10 @@ type Purchase struct {
 
 // Shopping returns what the days need of each food of the plan, the old foods
 // first, and what of it isn't in stock. A stock of a food that the plan doesn't
-// have, of less than nothing, or given twice is an error. The last day counts as
+// have, or has with another label, of less than nothing, or given twice is an
+// error. The last day counts as
 // one day; what is eaten after it is for the stock list.
-func (p Plan) Shopping(days []Day, stock ...Stock) ([]Purchase, error) {
+func (p Plan) Shopping(days []Day, stock ...portion.Stock) ([]Purchase, error) {
 	foods := p.foods()
 	if err := checkStock(foods, stock); err != nil {
 		return nil, err
@@ -43,7 +42,7 @@ func (p Plan) Shopping(days []Day, stock ...Stock) ([]Purchase, error) {
 	for _, f := range foods {
 		x := Purchase{Food: f.Name}
 		for _, s := range stock {
-			if s.Food == f.Name {
+			if s.Food == f {
 				x.Have = s.Mass
 			}
 		}
@@ -86,22 +85,20 @@ func (p *Plan) foods() []diet.Food {
 }
 
 // checkStock refuses a stock that can't be counted.
-func checkStock(foods []diet.Food, stock []Stock) error {
+func checkStock(foods []diet.Food, stock []portion.Stock) error {
 	var errs units.ErrorList
 	seen := make(map[string]bool)
-	for i, s := range stock {
-		field := "stock[" + strconv.Itoa(i) + "]"
-		known := false
-		for j := range foods {
-			known = known || foods[j].Name == s.Food
+	for i := range stock {
+		s, field := &stock[i], "stock["+strconv.Itoa(i)+"]"
+		switch of := func(f diet.Food) bool { return f.Name == s.Food.Name }; {
+		case !slices.ContainsFunc(foods, of):
+			errs = append(errs, refuse(field+".food", s.Food.Name, "a food of the plan", ""))
+		case !slices.Contains(foods, s.Food):
+			errs = append(errs, refuse(field+".food", s.Food.Name, "the record of the food that the plan has", "the label was changed?"))
+		case seen[s.Food.Name]:
+			errs = append(errs, refuse(field+".food", s.Food.Name, "each food once", ""))
 		}
-		switch {
-		case !known:
-			errs = append(errs, refuse(field+".food", s.Food, "a food of the plan", ""))
-		case seen[s.Food]:
-			errs = append(errs, refuse(field+".food", s.Food, "each food once", ""))
-		}
-		seen[s.Food] = true
+		seen[s.Food.Name] = true
 		if !(s.Mass >= 0) || math.IsInf(float64(s.Mass), 0) {
 			errs = append(errs, refuse(field+".mass", massText(s.Mass), "0 g or more", ""))
 		}
@@ -117,24 +114,41 @@ func massText(m units.Mass) string {
 	return m.String()
 }
 
-// pack chooses the pack of the label that leaves least over.
+// pack chooses the packs to buy.
 func (x *Purchase) pack(packs diet.Packs) {
 	x.Over = max(sum(x.Have, -x.Need), 0)
 	if x.Buy == 0 {
 		return
 	}
-	x.Over = 0
+	priced := onePriced(packs)
+	least := math.Inf(1)
 	for _, p := range packs {
 		if !(p.Net > 0) {
 			continue
 		}
-		n := math.Ceil(float64(x.Buy) / float64(p.Net))
-		if n > math.MaxInt32 {
-			continue
+		n := math.Ceil(float64(x.Buy)/float64(p.Net) - roundoff)
+		measure := n * float64(p.Net)
+		if priced {
+			measure = n * p.Price.Amount()
 		}
-		over := sum(units.Mass(n)*p.Net, -x.Buy)
-		if x.Packs == 0 || over < x.Over || over == x.Over && int(n) < x.Packs {
-			x.Pack, x.Packs, x.Over = p, int(n), over
+		if n <= math.MaxInt32 && (measure < least || measure == least && p.Net > x.Pack.Net) {
+			least, x.Pack, x.Packs = measure, p, int(n)
+			x.Over = max(sum(units.Mass(n)*p.Net, -x.Buy), 0)
 		}
 	}
+}
+
+// onePriced reports whether every pack has a price, in one currency.
+func onePriced(packs diet.Packs) bool {
+	currency := ""
+	for _, p := range packs {
+		if !(p.Net > 0) {
+			continue
+		}
+		if c := p.Price.Currency(); c == "" || currency != "" && c != currency {
+			return false
+		}
+		currency = p.Price.Currency()
+	}
+	return currency != ""
 }
