@@ -30,8 +30,8 @@ func TestShoppingForOakum(t *testing.T) {
 		// The same left over from fewer packs.
 		{diet.Packs{{Net: 400}, {Net: 1600}}, 0, transition.Purchase{Need: 1434, Buy: 1434, Pack: diet.Pack{Net: 1600}, Packs: 1, Over: 166}},
 		// The cheapest, where all have a price: 4 × 3 against 1 × 11.
-		{diet.Packs{{2 * kg, price("11 EUR")}, {400, price("3 EUR")}}, 0, transition.Purchase{Need: 1434, Buy: 1434, Pack: diet.Pack{Net: 2 * kg, Price: price("11 EUR")}, Packs: 1, Over: 566}},
-		{diet.Packs{{2 * kg, price("11 EUR")}, {400, price("3 USD")}}, 0, transition.Purchase{Need: 1434, Buy: 1434, Pack: diet.Pack{Net: 400, Price: price("3 USD")}, Packs: 4, Over: 166}},
+		{diet.Packs{{Net: 2 * kg, Price: price("11 EUR")}, {Net: 400, Price: price("3 EUR")}}, 0, transition.Purchase{Need: 1434, Buy: 1434, Pack: diet.Pack{Net: 2 * kg, Price: price("11 EUR")}, Packs: 1, Over: 566}},
+		{diet.Packs{{Net: 2 * kg, Price: price("11 EUR")}, {Net: 400, Price: price("3 USD")}}, 0, transition.Purchase{Need: 1434, Buy: 1434, Pack: diet.Pack{Net: 400, Price: price("3 USD")}, Packs: 4, Over: 166}},
 		// 90 + 90 + 179 + 179 = 538 on day 4, 807 on day 5.
 		{diet.Packs{{Net: 400}}, 800, transition.Purchase{Need: 1434, Have: 800, Buy: 634, Out: 5, Pack: diet.Pack{Net: 400}, Packs: 2, Over: 166}},
 		{diet.Packs{{Net: 400}}, 807, transition.Purchase{Need: 1434, Have: 807, Buy: 627, Out: 6, Pack: diet.Pack{Net: 400}, Packs: 2, Over: 173}},
@@ -39,7 +39,7 @@ func TestShoppingForOakum(t *testing.T) {
 		p := toSlim()
 		p.To[0].Food.Label.Packs = tt.packs
 		days := mustDays(t, p, oakum())
-		stock := []portion.Stock{{p.To[0].Food, tt.have}}
+		stock := []portion.Stock{inStore(p.To[0].Food, tt.have)}
 		list, err := p.Shopping(days, stock...)
 		if err != nil || len(list) != 2 || list[0] != (transition.Purchase{Food: houseDry.Name, Need: 900, Buy: 900}) {
 			t.Fatalf("%+v, %v", list, err)
@@ -50,6 +50,8 @@ func TestShoppingForOakum(t *testing.T) {
 		}
 	}
 }
+
+func inStore(f diet.Food, m units.Mass) portion.Stock { return portion.Stock{Food: f, Mass: m} }
 
 func price(s string) diet.Price {
 	p, err := diet.ParsePrice(s)
@@ -62,8 +64,8 @@ func price(s string) diet.Price {
 func TestStockThatIsRefused(t *testing.T) {
 	p := toSlim()
 	days := mustDays(t, p, oakum())
-	list, err := p.Shopping(days, portion.Stock{asFed("hay", 2000), 1}, portion.Stock{slimDry, -1},
-		portion.Stock{slimDry, units.Mass(math.NaN())}, portion.Stock{houseDry, units.Mass(math.Inf(1))}, portion.Stock{asFed(houseDry.Name, 3500), 1})
+	list, err := p.Shopping(days, inStore(asFed("hay", 2000), 1), inStore(slimDry, -1),
+		inStore(slimDry, units.Mass(math.NaN())), inStore(houseDry, units.Mass(math.Inf(1))), inStore(asFed(houseDry.Name, 3500), 1))
 	const want = `transition: stock[0].food "hay": want a food of the plan; transition: stock[1].mass "-1 g": want 0 g or more; ` +
 		`transition: stock[2].food "Ostlehouse Slim Dog Dry": want each food once; transition: stock[2].mass "not a finite number": want 0 g or more; ` +
 		`transition: stock[3].mass "not a finite number": want 0 g or more; ` +
@@ -96,7 +98,7 @@ func TestLongestScheduleThatTheBagAllows(t *testing.T) {
 	} {
 		p := toSlim()
 		p.Steps = tt.steps
-		s, err := p.LongestSteps(oakum(), portion.Stock{houseDry, tt.have})
+		s, err := p.LongestSteps(oakum(), inStore(houseDry, tt.have))
 		if err != nil || s.String() != tt.want {
 			t.Errorf("%v with %v: %v, %v, want %s", tt.steps, tt.have, s, err, tt.want)
 		}
@@ -105,7 +107,7 @@ func TestLongestScheduleThatTheBagAllows(t *testing.T) {
 
 func TestBagThatAllowsNoSchedule(t *testing.T) {
 	p := toSlim()
-	s, err := p.LongestSteps(oakum(), portion.Stock{houseDry, 449})
+	s, err := p.LongestSteps(oakum(), inStore(houseDry, 449))
 	const want = `transition: 449 g of Tarnwick House Dog Dry is too little for a change by steps: four_days needs 450 g: want more of it, or the steps immediate by name`
 	var short *transition.StockError
 	if err == nil || err.Error() != want || !s.IsZero() || !errors.As(err, &short) || short.Steps != transition.FourDays {
@@ -114,16 +116,16 @@ func TestBagThatAllowsNoSchedule(t *testing.T) {
 	// Ten steps at least for a ferret: 4.5 days' worth of 300 kcal / 4.15 kcal/g.
 	ferret := estimate(energy.Adult{Animal: energy.Animal{Species: energy.Ferret, Weight: 1.2 * units.Kilogram}})
 	p = transition.Plan{From: diet.Only(kittenDry), To: diet.Only(catDry), Meals: 4, Scale: 0.1 * units.Gram}
-	if s, err := p.LongestSteps(ferret, portion.Stock{kittenDry, 326}); err != nil || s != transition.TenSteps {
+	if s, err := p.LongestSteps(ferret, inStore(kittenDry, 326)); err != nil || s != transition.TenSteps {
 		t.Errorf("%v, %v", s, err)
 	}
-	if _, err := p.LongestSteps(ferret, portion.Stock{kittenDry, 320}); !errors.As(err, &short) || short.Steps != transition.TenSteps {
+	if _, err := p.LongestSteps(ferret, inStore(kittenDry, 320)); !errors.As(err, &short) || short.Steps != transition.TenSteps {
 		t.Errorf("%v", err)
 	}
 	// A food that goes on, and one of which no stock is told, is bought.
 	p = toSlim()
 	p.To = diet.Menu{{Food: houseDry, Amount: diet.Share(20)}, {Food: slimDry, Amount: diet.Rest()}}
-	for _, stock := range [][]portion.Stock{nil, {{houseDry, 0}}, {{slimDry, 0}}} {
+	for _, stock := range [][]portion.Stock{nil, {inStore(houseDry, 0)}, {inStore(slimDry, 0)}} {
 		if s, err := p.LongestSteps(oakum(), stock...); err != nil || s != transition.FourStages {
 			t.Errorf("%v: %v, %v", stock, s, err)
 		}
@@ -131,7 +133,7 @@ func TestBagThatAllowsNoSchedule(t *testing.T) {
 	p = toSlim()
 	p.Meals, p.Events = 0, []transition.Event{{3, transition.Hold, 1}}
 	const faults = `transition: stock[0].food "hay": want a food of the plan; transition: events "hold on day 3": want a plan that hasn't begun; portion: meals "0": want 1 to 24 a day`
-	if _, err := p.LongestSteps(oakum(), portion.Stock{asFed("hay", 2000), 1}); err == nil || err.Error() != faults {
+	if _, err := p.LongestSteps(oakum(), inStore(asFed("hay", 2000), 1)); err == nil || err.Error() != faults {
 		t.Errorf("got  %v\nwant %s", err, faults)
 	}
 }
