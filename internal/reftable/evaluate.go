@@ -28,6 +28,7 @@ var evaluators = []evaluator{
 	severalFoods, afterACan, counted, blend, packCost, energyCost,
 	twoVisits, eatsEnough, thermometer,
 	sample, coverage, quantileOf, limits, target, grubbsPoint, ofSD, variance,
+	mealsADay, energyByMonth, dailyWater, stomach, fewestFeeds,
 	leastLoad, rounded, cupWeight, labelCup, cupStep, cupStudy,
 }
 

@@ -16,6 +16,7 @@ func Tables() []string {
 		"energy-density", "basis-conversion", "densities",
 		"scales", "rounding", "scoop-studies", "bulk-density",
 		"food-change",
+		"meals", "water",
 	}
 }
 
