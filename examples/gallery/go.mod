@@ -4,6 +4,7 @@ go 1.25
 
 require (
 	example.org/bowlgram v0.0.0
+	github.com/arran4/golang-ical v0.3.4
 	golang.org/x/image v0.30.0
 	gonum.org/v1/plot v0.17.0
 )
