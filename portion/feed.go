@@ -127,7 +127,7 @@ func (m marks) volume(n int64) units.Volume {
 // is less than one mark from its exact share, and the odd marks go to the
 // earliest feeds.
 func (f Feeds) All() []Feed {
-	if f.Number < 1 {
+	if f.Number < 1 || f.Number > MaxMeals {
 		return nil
 	}
 	m, ok := newMarks(f.Mark)
@@ -153,7 +153,7 @@ func (f Feeds) Largest() units.Volume {
 
 // FeedWater returns the water in the liquid of the day, without the flushes.
 func (f Feeds) FeedWater() units.Volume {
-	return f.Volume * units.Volume(f.Liquid.Water.Fraction())
+	return units.Volume(float64(f.Volume) * f.Liquid.Water.Fraction()) // rounded, not fused with a sum
 }
 
 // Shortfall returns how much water the day is short of its goal, negative where

@@ -319,6 +319,9 @@ func TestFeedsOfTheZeroValue(t *testing.T) {
 	if short, ok := f.Shortfall(); ok || short != 0 {
 		t.Errorf("%v", short)
 	}
+	if f := (portion.Feeds{Number: math.MaxInt, Count: 3, Mark: 1}); f.All() != nil {
+		t.Error("more feeds than a day has")
+	}
 	if f := (portion.Feeds{Number: 2, Count: 3}); f.All() != nil {
 		t.Errorf("no mark: %v", f.All())
 	}

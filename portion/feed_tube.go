@@ -97,7 +97,9 @@ func (t Tube) Plan() (Feeds, error) {
 }
 
 // flushes returns the water of all flushes of a day.
-func (t *Tube) flushes() units.Volume { return units.Volume(t.Feeds) * t.Flush }
+func (t *Tube) flushes() units.Volume {
+	return units.Volume(float64(t.Feeds) * float64(t.Flush)) // rounded, not fused with a sum
+}
 
 // checkPlan refuses a need that no veterinarian has set, or one that was put
 // together by hand.

@@ -44,7 +44,7 @@ type Bowl struct {
 }
 
 // Bowls splits each animal's day into n meals, 1 to 24: meal by meal, and in it
-// animal by animal and food by food. Each row is that of [Weighed.Meals].
+// animal by animal and food by food. Each row is that of [Weighed.Meals]; treats are given outside meals.
 //
 // All faults come back at once: no animal or more than 100, an animal without a
 // name or twice, and a plan without a ration.

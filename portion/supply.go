@@ -161,7 +161,7 @@ func (w *Weighed) named(k int) bool {
 // fill works out the line from its daily mass and its store.
 func (l *SupplyLine) fill(days int, waste units.Percent) {
 	l.Used = l.Daily * units.Mass(1+waste.Fraction())
-	l.Need = units.Mass(days) * l.Used
+	l.Need = units.Mass(float64(days) * float64(l.Used)) // rounded, not fused with what follows
 	l.Short = max(l.Need-l.Store, 0)
 	if l.Used > 0 {
 		l.DaysLeft = float64(l.Store / l.Used)

@@ -91,7 +91,7 @@ func (s Supply) Costs() ([]AnimalCost, error) {
 				}
 				continue
 			}
-			part := l.Cost.Amount() * float64(w.mass(k)/l.Daily)
+			part := float64(l.Cost.Amount() * float64(w.mass(k)/l.Daily)) // not fused with the sum
 			if !c.Cost.IsZero() && c.Cost.Currency() != l.Cost.Currency() {
 				errs = append(errs, unfit("plans["+strconv.Itoa(i)+"].weighed", l.Food.Name+" in "+l.Cost.Currency(), "prices in "+c.Cost.Currency()+", as of its other foods", "nothing is converted"))
 				continue

@@ -271,6 +271,27 @@ func TestSuppliesRefused(t *testing.T) {
 	}
 }
 
+// A food that stands twice in a menu is one animal's and one plan's.
+func TestSupplyOfAFoodThatIsFedTwice(t *testing.T) {
+	food := inPacks(kibble, euros(15, 42))
+	w, err := fed(given(890), diet.Menu{{Food: food, Amount: diet.Fixed(50)}, {Food: food, Amount: diet.Rest()}, {Food: biscuit, Amount: diet.Fixed(8)}, {Food: biscuit, Amount: diet.Fixed(16)}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	s := portion.Supply{Plans: []portion.Plan{{Animal: "Bolster", Weighed: w}}, Days: 1}
+	lines, err := s.Lines()
+	if err != nil || len(lines) != 2 || lines[0].Animals != 1 || lines[0].Daily != 226 || lines[1].Animals != 1 || lines[1].Daily != 24 {
+		t.Errorf("%+v, %v", lines, err) // (890 − 24 × 3.5) / 3.56 = 226.4
+	}
+	costs, err := s.Costs()
+	if err != nil || len(costs) != 1 || !slices.Equal(costs[0].Unpriced, []string{biscuit.Name}) || math.Abs(costs[0].Cost.Amount()-0.226*2.8) > 1e-12 {
+		t.Errorf("%+v, %v", costs, err)
+	}
+	if using := portion.Using(s.Plans, kibble.Name); len(using) != 1 {
+		t.Errorf("%d plans use it", len(using))
+	}
+}
+
 func TestPlansUsingAFood(t *testing.T) {
 	plans := demoSupply(t).Plans
 	names := func(plans []portion.Plan) (names []string) {

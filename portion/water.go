@@ -132,7 +132,7 @@ func (r Ration) Water(basis WaterBasis) (Water, error) {
 			errs = append(errs, unfit("moisture of "+r.menu[i].Food.Name, "", "the moisture on the label, for the water that is eaten", ""))
 			continue
 		}
-		wet := r.parts[i].mass * units.Mass(moisture.Fraction())
+		wet := units.Mass(float64(r.parts[i].mass) * moisture.Fraction()) // rounded, not fused with a sum
 		w.Food += units.Volume(wet.Grams())
 		dry += r.parts[i].mass - wet
 	}
@@ -141,17 +141,20 @@ func (r Ration) Water(basis WaterBasis) (Water, error) {
 	}
 	switch basis {
 	case ByWeight:
-		kg := units.Volume(a.Weight.Kilograms())
-		w.Total = units.Range[units.Volume]{Low: waterLow * kg, High: waterHigh * kg}
+		w.Total = waterOf(a.Weight.Kilograms(), waterLow, waterHigh)
 	case ByEnergy:
-		v := units.Volume(waterPerKilocalorie * r.need.Daily.Kilocalories())
-		w.Total = units.Range[units.Volume]{Low: v, High: v}
+		w.Total = waterOf(r.need.Daily.Kilocalories(), waterPerKilocalorie, waterPerKilocalorie)
 	case ByDryMatter:
-		g := units.Volume(dry.Grams())
-		w.Total = units.Range[units.Volume]{Low: waterDryLow * g, High: waterDryHigh * g}
+		w.Total = waterOf(dry.Grams(), waterDryLow, waterDryHigh)
 	}
 	w.Drink.Low, w.Drink.High = max(w.Total.Low-w.Food, 0), max(w.Total.High-w.Food, 0)
 	return w, nil
+}
+
+// waterOf returns low and high, in mL, for each of n. The conversions keep the
+// products from being fused with what is taken off them.
+func waterOf(n, low, high float64) units.Range[units.Volume] {
+	return units.Range[units.Volume]{Low: units.Volume(low * n), High: units.Volume(high * n)}
 }
 
 // Cautions returns what the figure must be shown with. The zero Water has none.
