@@ -16,7 +16,7 @@ const (
 )
 
 var sourceMinimum = advice.Source{
-	Work: "OIML R 76-1, Non-automatic weighing instruments", Where: "minimum capacity 20 e, as a guide for a kitchen scale", Seen: advice.Memory,
+	Work: "OIML R 76-1, Non-automatic weighing instruments", Where: "Table 3: minimum capacity 20 e in class III, as a guide for a kitchen scale", Seen: advice.Secondary,
 }
 
 // A day that is off by more than these is said: ours. From the second on, the

@@ -33,12 +33,26 @@
 //
 // It never gives an amount as cups: Household says about how many of the
 // label's units a mass is, so that a person can recognise it, and a measuring
-// cup is wrong by tens of percent. Uncertainty of scales and scoops and liquid
-// feeds are not here yet.
+// cup is wrong by tens of percent. What a cup would do is said by InCups, always
+// beside what to weigh instead.
+//
+// # How sure
+//
+// Fitness says how well a scale weighs the day and its meals and what helps; Budget
+// says how well the energy in a bowl is known, part by part, and which part is the
+// limit. A scoop enters as a relative standard uncertainty, from package scoop.
+//
+// # Beside the grams
+//
+// Serve splits a day by a Timetable: parts, clock times, foods in separate meals. A
+// Group is several animals in one place. Bottle and Tube are liquid feeds in marks
+// of a syringe. Ration.Water is what an animal is expected to drink, and Supply what
+// is to be bought.
 //
 // # Errors
 //
 // Bad input is a *units.FieldError; a food that the scale can't weigh at all
-// is a *ScaleError; several at once are a units.ErrorList. A label that contradicts itself is package diet's error.
-// The result is then zero.
+// is a *ScaleError; several at once are a units.ErrorList. A label that contradicts
+// itself is package diet's error, and a tube feed without a veterinarian's plan
+// matches energy.ErrVeterinarian. The result is then zero.
 package portion

@@ -80,7 +80,7 @@ rounding  half a step, 2.5 g, is 25.0 % of that and 3.6 % of the day
 uncertain standard uncertainty 5 g ÷ √12 = 1.443 g, 14.4 %
 source    JCGM 100:2008, Guide to the expression of uncertainty in measurement, F.2.2.1: step/√12
 guide     20 steps, 100 g, are the least load of a class III scale, where half a step is 2.5 %
-source    OIML R 76-1, Non-automatic weighing instruments, minimum capacity 20 e, as a guide for a kitchen scale (from memory)
+source    OIML R 76-1, Non-automatic weighing instruments, Table 3: minimum capacity 20 e in class III, as a guide for a kitchen scale (as quoted elsewhere)
 remedy    use a 0.1 g scale
 `
 	if d := cmp.Diff(want, f.Explain()); d != "" {

@@ -223,7 +223,7 @@ func (w Weighed) TimetableCautions(t Timetable) []advice.Caution {
 			most = max(most, n)
 		}
 	}
-	c := w.Cautions(most)
+	c := w.cautions(most)
 	c = appendFrequency(c, &w.ration, len(t))
 	advice.Sort(c)
 	return c

@@ -153,11 +153,16 @@ func (w Weighed) Household(i int) (about float64, unit string, ok bool) {
 }
 
 // Cautions returns what the amounts must be shown with, the gravest first: the
-// ration's own cautions, and what the scale does to so many meals a day. For
-// meals below 1 the day is taken as one.
+// ration's own cautions, what the scale does to so many meals a day, and whether
+// they are fewer than recommended. For meals below 1 the day is taken as one.
 func (w Weighed) Cautions(meals int) []advice.Caution {
-	c := w.ration.Cautions()
-	c = append(c, w.scaleCautions(max(meals, 1))...)
+	c := w.cautions(max(meals, 1))
+	c = appendFrequency(c, &w.ration, meals)
 	advice.Sort(c)
 	return c
+}
+
+// cautions returns those of the ration and of the scale, unsorted.
+func (w *Weighed) cautions(meals int) []advice.Caution {
+	return append(w.ration.Cautions(), w.scaleCautions(meals)...)
 }
