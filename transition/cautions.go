@@ -42,17 +42,25 @@ func (m *mixer) planCautions(c []advice.Caution, need energy.Estimate) []advice.
 	}
 	p, a := m.plan, &need.Animal
 	if d := a.Circumstances & gated; d != 0 {
-		say(advice.Refer, ours, "a change of food in an animal with "+d.String()+" is by order of "+p.By+" only: call at any sign of trouble")
+		say(advice.Refer, ours, "a change of food in such an animal ("+d.String()+") is by order of "+p.By+" only: call at any sign of trouble")
 	}
 	cat, ferret := a.Species == energy.Cat, a.Species == energy.Ferret
-	say(advice.Note, sourceSafeGo, "go on to the next step only if stool, attitude and appetite are normal")
-	say(advice.Warn, ours, "vomiting, blood or dullness: give the old food again and call the veterinarian the same day")
+	if m.steps != Immediate {
+		say(advice.Note, sourceSafeGo, "go on to the next step only if stool, attitude and appetite are normal")
+	}
+	if len(p.From) > 0 {
+		say(advice.Warn, ours, "vomiting, blood or dullness: give the old food again and call a veterinarian now")
+	} else {
+		say(advice.Warn, ours, "vomiting, blood or dullness: call a veterinarian now")
+	}
 	switch {
-	case ferret:
+	case ferret && len(p.From) > 0:
 		say(advice.Warn, ours, "no schedule is published for ferrets; refusal can be total: keep the old food in reach all through the change")
-	case cat:
+	case cat && len(p.From) > 0:
 		say(advice.Warn, sourceCat24, "a cat that refuses the food gets the old one back, and a veterinarian is called: never wait it out")
 		say(advice.Note, sourceBowls, "a cat that won't take the mix: the new food in a second bowl")
+	case cat:
+		say(advice.Warn, sourceCat24, "for a cat that refuses the food a veterinarian is called: never wait it out")
 	}
 	switch {
 	case m.steps == Immediate:
@@ -68,6 +76,9 @@ func (m *mixer) planCautions(c []advice.Caution, need energy.Estimate) []advice.
 	}
 	if cat && young(need) {
 		say(advice.Note, sourceRehomed, "a kitten in a new home keeps its old food for the first week")
+	}
+	if m.steps == Immediate { // there are no shares
+		return c
 	}
 	switch p.Basis {
 	case ByMass:

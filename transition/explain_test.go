@@ -73,7 +73,7 @@ func TestExplainRefersFirst(t *testing.T) {
 		Daily:  1068, By: "Dr Ysolde Crake",
 	})
 	text, err := p.Explain(need)
-	const want = "caution   refer: a change of food in an animal with diabetic is by order of Dr Ysolde Crake only: call at any sign of trouble [ours, not published]\n"
+	const want = "caution   refer: a change of food in such an animal (diabetic) is by order of Dr Ysolde Crake only: call at any sign of trouble [ours, not published]\n"
 	if err != nil || !strings.HasPrefix(text, want) {
 		t.Errorf("%v\n%s", err, text)
 	}

@@ -40,7 +40,7 @@ func (p Plan) LongestSteps(need energy.Estimate, stock ...portion.Stock) (Steps,
 		return Steps{}, errs.Err()
 	}
 	if p.Steps.IsZero() {
-		p.Steps = defaultSteps(need.Animal.Species)
+		p.Steps = DefaultSteps(need.Animal.Species)
 	}
 	var short error
 	for _, steps := range candidates(p.Steps, need.Animal.Species) {

@@ -116,7 +116,7 @@ func (p *Plan) prepare(first energy.Estimate) (*mixer, course, error) {
 	errs = add(errs, p.gate(first))
 	steps := p.Steps
 	if steps.IsZero() {
-		if steps = defaultSteps(first.Animal.Species); steps.IsZero() {
+		if steps = DefaultSteps(first.Animal.Species); steps.IsZero() {
 			errs = append(errs, refuse("steps", "", "the steps, as in four_stages or slow", "no default for this species"))
 		}
 	}

@@ -153,7 +153,7 @@ func TestOnlyAVeterinarianChangesTheFoodOfTheIll(t *testing.T) {
 		}
 		p.By = "Dr Ysolde Crake"
 		days = mustDays(t, p, need)
-		requireCaution(t, days, "refer: a change of food in an animal with "+name+" is by order of Dr Ysolde Crake only: call at any sign of trouble [ours, not published]")
+		requireCaution(t, days, "refer: a change of food in such an animal ("+name+") is by order of Dr Ysolde Crake only: call at any sign of trouble [ours, not published]")
 		if first := days[0].Cautions[0]; first.Level.String() != "refer" {
 			t.Errorf("%s: a caution of level %s comes first", name, first.Level)
 		}
@@ -186,7 +186,7 @@ func TestCautionsOfThePlan(t *testing.T) {
 		change func(*transition.Plan)
 		want   string
 	}{
-		{oakum(), nil, "warn: vomiting, blood or dullness: give the old food again and call the veterinarian the same day [ours, not published]"},
+		{oakum(), nil, "warn: vomiting, blood or dullness: give the old food again and call a veterinarian now [ours, not published]"},
 		{oakum(), nil, "note: go on to the next step only if stool, attitude and appetite are normal [" + cote + ", client sheet, How to Change a Pet's Diet, p. 3178: go on only if stool, attitude and appetite are normal]"},
 		{oakum(), nil, "note: the shares are of energy, not of scoops, cups or grams [Tufts University Cummings School, Catnip, Why do so many cats have GI problems with new foods (Linder)]"},
 		{kitten, nil, "warn: a cat that refuses the food gets the old one back, and a veterinarian is called: never wait it out [" + cote + ", client sheet, p. 3088: no food for 24 h]"},
@@ -196,6 +196,8 @@ func TestCautionsOfThePlan(t *testing.T) {
 		{ferret, func(p *transition.Plan) { p.Steps = transition.TenSteps }, "warn: 10 days is short for a ferret: it can take weeks [ours, not published]"},
 		{slim, func(p *transition.Plan) { p.Steps = transition.FourDays }, "warn: 4 days is short: a change to a food for weight loss takes 1 to 2 weeks [" + cote + ", client sheet on obesity, p. 3088: 1 to 2 weeks]"},
 		{oakum(), func(p *transition.Plan) { p.Steps, p.From = transition.Immediate, nil }, "warn: an abrupt change, set out by no source: for an animal whose old food nobody knows or has; in small meals, 3 a day or more [ours, not published]"},
+		{oakum(), func(p *transition.Plan) { p.Steps, p.From = transition.Immediate, nil }, "warn: vomiting, blood or dullness: call a veterinarian now [ours, not published]"},
+		{kitten, func(p *transition.Plan) { p.Steps, p.From = transition.Immediate, nil }, "warn: for a cat that refuses the food a veterinarian is called: never wait it out [" + cote + ", client sheet, p. 3088: no food for 24 h]"},
 		{oakum(), func(p *transition.Plan) { p.Steps, p.Meals = transition.Immediate, 3 }, "warn: an abrupt change, set out by no source: for an animal whose old food nobody knows or has [ours, not published]"},
 		{oakum(), func(p *transition.Plan) { p.Basis = transition.ByMass }, "note: the shares are of grams: those of energy, as published, differ [Tufts University Cummings School, Catnip, Why do so many cats have GI problems with new foods (Linder)]"},
 		{oakum(), func(p *transition.Plan) { p.Basis = transition.ByOldTotal }, "warn: sharing out the old food's grams gives 937.5 kcal at a share of 75 % instead of 1068.0 kcal, -12 %: share the energy [ours, not published]"},

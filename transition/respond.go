@@ -1,6 +1,8 @@
 package transition
 
 import (
+	"strings"
+
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/internal/enum"
@@ -44,7 +46,7 @@ type Response struct {
 	Or   EventKind // another that is published as well; zero: none
 	Days int       // how many days of Do; zero: not for Stop
 	Call Call
-	// Caution says it in words, with its source.
+	// Caution says it in words, with its source: what is seen, a colon, what to do.
 	Caution advice.Caution
 }
 
@@ -96,37 +98,38 @@ func (s Signs) Respond(need energy.Estimate) (Response, error) {
 	}
 	switch {
 	case s&(Vomiting|Blood|Dull) != 0:
+		seen := strings.ReplaceAll((s & (Vomiting | Blood | Dull)).String(), " ", ", ")
 		return response(Stop, 0, CallNow, advice.Refer, ours,
-			"stop the change, give the old food again and call a veterinarian now: "+(s&(Vomiting|Blood|Dull)).String()), nil
+			seen+": stop the change, give the old food again and call a veterinarian now"), nil
 	case s.Has(Refusal) && cat && !tender:
 		return response(Stop, 0, CallNow, advice.Refer, sourceCat24,
-			"a cat that refuses its food gets the old food back now; call a veterinarian, and never wait it out: 24 h without food is too long"), nil
+			"food refused: give the cat its old food back and call a veterinarian now; never wait it out, 24 h without food is too long"), nil
 	case s.Has(Refusal) && tender:
 		return response(Stop, 0, CallNow, advice.Refer, ours,
-			"give the old food back and call a veterinarian now: it can't go without food for long"), nil
+			"food refused: give the old food back and call a veterinarian now; so small or young an animal can't go without food for long"), nil
 	case s.Has(Refusal):
 		return response(Stop, 0, CallToday, advice.Refer, ours,
-			"give the old food back; if nothing is eaten for 24 h, call a veterinarian"), nil
+			"food refused: give the old food back; if nothing is eaten for 24 h, call a veterinarian"), nil
 	case s.Has(UnderHalf) && (cat || tender):
 		source := ours
 		if cat {
 			source = sourceHalf
 		}
 		return response(Stop, 0, CallToday, advice.Refer, source,
-			"less than half is eaten: give the old food back and call a veterinarian today"), nil
+			"less than half eaten: give the old food back and call a veterinarian today"), nil
 	case s.Has(LastingSoft):
 		return response(StepBack, usualDays[StepBack], CallToday, advice.Refer, sourceLasting,
-			"soft stool that lasts or gets worse: back one step, and talk to a veterinarian today: a slower pace, or another food"), nil
+			"soft stool that lasts or gets worse: back one step, and talk to a veterinarian today about a slower pace or another food"), nil
 	case s.Has(UnderHalf):
 		return response(StepBack, usualDays[StepBack], CallIfLasting, advice.Warn, ours,
-			"less than half is eaten: back one step for 1 or 2 days, then forward again; call if it lasts"), nil
+			"less than half eaten: back one step for 1 or 2 days, then forward again; call if it lasts"), nil
 	case s.Has(SoftStool):
 		r := response(Hold, severalDays, CallIfLasting, advice.Warn, sourceSoft,
 			"soft stool in a bright animal: stay on this mix for some days, or go back one step for 1 or 2 days, then forward again; call if it lasts or gets worse")
 		r.Or = StepBack
 		if tender {
 			r.Call = CallToday
-			r.Caution.Text += ", and the same day in so small an animal"
+			r.Caution.Text += ", and the same day in so small or young an animal"
 		}
 		return r, nil
 	}

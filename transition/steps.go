@@ -149,9 +149,9 @@ func checkSteps(steps []Step) string {
 	return strings.Join(wrong, ", ")
 }
 
-// defaultSteps returns the schedule of a species where none is asked for, and
-// zero where there is none.
-func defaultSteps(s energy.Species) Steps {
+// DefaultSteps returns the schedule of a species where none is asked for, and the
+// zero value where there is none: see Steps.
+func DefaultSteps(s energy.Species) Steps {
 	switch s {
 	case energy.Dog:
 		return FourStages
