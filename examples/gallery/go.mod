@@ -5,6 +5,7 @@ go 1.25
 require (
 	example.org/bowlgram v0.0.0
 	github.com/arran4/golang-ical v0.3.4
+	github.com/google/go-cmp v0.7.0
 	golang.org/x/image v0.30.0
 	gonum.org/v1/plot v0.17.0
 )

@@ -16,8 +16,14 @@
 //	    "intake": "1068 kcal", "over": "28 d", "before": "18 kg"
 //	  },
 //	  "plan": {
-//	    "from": [{"food": {"name": "Tarnwick House Dog Dry", "label": {"energy": "3560 kcal/kg"}}, "amount": "rest"}],
-//	    "to": [{"food": {"name": "Ostlehouse Slim Dog Dry", "label": {"energy": "2980 kcal/kg"}}, "amount": "rest"}],
+//	    "from": [{
+//	      "food": {"name": "Tarnwick House Dog Dry", "for": {"species": "dog"}, "label": {"energy": "3560 kcal/kg"}},
+//	      "amount": "rest"
+//	    }],
+//	    "to": [{
+//	      "food": {"name": "Ostlehouse Slim Dog Dry", "for": {"species": "dog"}, "label": {"energy": "2980 kcal/kg"}},
+//	      "amount": "rest"
+//	    }],
 //	    "steps": "four_stages", "meals": 2, "scale": "1 g"
 //	  }
 //	}

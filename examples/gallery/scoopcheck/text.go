@@ -43,7 +43,7 @@ func (c *check) text() string {
 
 // verdict says in one sentence what the cup holds.
 func (c *check) verdict() string {
-	holds := fmt.Sprintf("A level scoop is %s on average, and its true mean lies between %s and %s",
+	holds := fmt.Sprintf("A level scoop is %s on average, and 19 times in 20 its true mean lies between %s and %s",
 		c.grams(c.cup.Mean), c.grams(c.mean.Low), c.grams(c.mean.High))
 	if c.settings.label == 0 {
 		return holds + "."

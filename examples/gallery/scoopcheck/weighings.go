@@ -19,7 +19,7 @@ type list struct {
 // leftOut is a weighing that isn't to count.
 type leftOut struct {
 	line    int
-	mass    units.Mass
+	mass    string // as typed
 	because string
 }
 
@@ -56,7 +56,7 @@ func (l *list) add(cell func(int) string, line int, p *csvrow.Problems) {
 	case !(mass > 0):
 		p.Add("weighing", cell(0), "want a mass above zero")
 	case cell(1) != "":
-		l.out = append(l.out, leftOut{line, mass, csvrow.OneLine(cell(1))})
+		l.out = append(l.out, leftOut{line, csvrow.OneLine(cell(0)), csvrow.OneLine(cell(1))})
 	default:
 		l.used = append(l.used, mass)
 	}

@@ -24,10 +24,13 @@ type row[T any] struct {
 
 // log is what the files say.
 type log struct {
-	weights    []row[trend.Weighing]
-	appetites  []row[trend.Scored]
-	intake     []row[trend.Served]
-	problems   []string // rows that can't be used
+	weights   []row[trend.Weighing]
+	appetites []row[trend.Scored]
+	intake    []row[trend.Served]
+	problems  []string // rows that can't be used
+	// partial are the days of whose meals a row can't be used, so that they can't be
+	// added up; the zero day where a row doesn't say its day.
+	partial    map[trend.Date]bool
 	weightFile string
 	intakeFile string
 }
@@ -56,7 +59,7 @@ var (
 
 // read reads both files, or those of the demo.
 func (s *settings) read(stdin io.Reader) (*log, error) {
-	l := new(log)
+	l := &log{partial: make(map[trend.Date]bool)}
 	open := func(name, demo string) (io.ReadCloser, string, error) {
 		if s.demo == "" {
 			return command.Open(name, stdin)
@@ -111,8 +114,9 @@ func (s *settings) weightRow(l *log) command.Row {
 		if text := cell(colAppetite); text != "" {
 			a = parsed(text, "appetite", trend.ParseAppetite, p)
 		}
-		if text := cell(colWeight); text != "" || a == 0 {
-			w.Weight = parsed(text, "weight", units.ParseMass, p)
+		weighed := cell(colWeight) != "" || a == 0
+		if weighed {
+			w.Weight = parsed(cell(colWeight), "weight", units.ParseMass, p)
 			if w.Readability == 0 && cell(colScale) == "" {
 				p.Add("scale", "", "want the step of the scale, as in \"100 g\", or -scale for all rows")
 			}
@@ -120,7 +124,7 @@ func (s *settings) weightRow(l *log) command.Row {
 		if p.Any() {
 			return
 		}
-		if w.Weight != 0 {
+		if weighed {
 			l.weights = append(l.weights, row[trend.Weighing]{line, w})
 		}
 		if a != 0 {
@@ -144,9 +148,11 @@ func (l *log) intakeRow(cell func(int) string, line int, p *csvrow.Problems) {
 	if why := csvrow.NameFault(s.Food); why != "" {
 		p.Add("food", s.Food, why)
 	}
-	if !p.Any() {
-		l.intake = append(l.intake, row[trend.Served]{line, s})
+	if p.Any() {
+		l.partial[s.Date] = true
+		return
 	}
+	l.intake = append(l.intake, row[trend.Served]{line, s})
 }
 
 // parsed reads a cell, or notes why it can't.
@@ -170,32 +176,33 @@ func (l *log) newest() (d trend.Date) {
 }
 
 // usable returns the values that the library takes: a row that it refuses, by
-// itself or beside the others, is noted and left out.
-func usable[T any](rows []row[T], check func([]T) error, say func(string)) []T {
+// itself or beside the others, is noted and left out, and is among those refused.
+func usable[T any](rows []row[T], check func([]T) error, say func(string)) (values, refused []T) {
 	for {
-		values := make([]T, len(rows))
+		values = make([]T, len(rows))
 		for i, r := range rows {
 			values[i] = r.value
 		}
 		err := check(values)
 		if err == nil {
-			return values
+			return values, refused
 		}
-		refused := make(map[int]*csvrow.Problems)
+		problems := make(map[int]*csvrow.Problems)
 		for _, fault := range csvrow.Faults(err) {
 			field, value, n := refusal(fault)
 			if n < 1 || n > len(rows) { // of the log as a whole
-				say(csvrow.Reason(fault))
-				return nil
+				say(fault.Error())
+				return nil, append(refused, values...)
 			}
-			p := cmp.Or(refused[n-1], new(csvrow.Problems))
+			p := cmp.Or(problems[n-1], new(csvrow.Problems))
 			p.Add(field, value, csvrow.Reason(fault))
-			refused[n-1] = p
+			problems[n-1] = p
 		}
 		var kept []row[T]
 		for i, r := range rows {
-			if p := refused[i]; p != nil {
+			if p := problems[i]; p != nil {
 				say(p.String(r.line))
+				refused = append(refused, r.value)
 			} else {
 				kept = append(kept, r)
 			}

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strconv"
 	"strings"
@@ -133,10 +134,19 @@ func (v *visit) flagged(p *page.Page) {
 
 // intakeText prints what was eaten, and the animal's own requirement.
 func (v *visit) intakeText(p *page.Page) {
-	if len(v.eaten) == 0 {
+	if len(v.eaten) == 0 && len(v.partial) == 0 {
 		return
 	}
 	p.Heading("Eaten")
+	switch days := slices.Sorted(maps.Keys(v.partial)); {
+	case v.partial[0]:
+		p.Item("! ", "Nothing is added up: a row that can't be used doesn't say its day.")
+	case len(days) > 0:
+		p.Item("! ", fmt.Sprintf("Not added up, since rows of them can't be used: %v.", days))
+	}
+	if len(v.eaten) == 0 {
+		return
+	}
 	var sum units.Energy
 	least := v.eaten[0]
 	for _, d := range v.eaten {
@@ -149,8 +159,13 @@ func (v *visit) intakeText(p *page.Page) {
 	if v.daily > 0 {
 		goal = " of " + kilocalories(v.daily)
 	}
-	p.Item("", fmt.Sprintf("%d days from %s to %s: %s a day on average%s, the least %s on %s.", len(v.eaten), v.eaten[0].Date,
-		v.eaten[len(v.eaten)-1].Date, kilocalories(sum/units.Energy(len(v.eaten))), goal, kilocalories(least.Energy), least.Date))
+	first, last := v.eaten[0], v.eaten[len(v.eaten)-1]
+	if len(v.eaten) == 1 {
+		p.Item("", fmt.Sprintf("1 day, %s: %s%s.", first.Date, kilocalories(sum), goal))
+	} else {
+		p.Item("", fmt.Sprintf("%d days from %s to %s: %s a day on average%s, the least %s on %s.", len(v.eaten), first.Date,
+			last.Date, kilocalories(sum/units.Energy(len(v.eaten))), goal, kilocalories(least.Energy), least.Date))
+	}
 	if v.ownErr != nil {
 		p.Item("", "Its own requirement can't be told yet: "+strings.TrimPrefix(v.ownErr.Error(), "trend: ")+".")
 		return

@@ -37,9 +37,17 @@ func (s *settings) visit(l *log) (*visit, error) {
 		return nil, fmt.Errorf("%s: no row that can be used", l.weightFile)
 	}
 	today := v.today
-	v.weights = usable(l.weights, func(w []trend.Weighing) error { return trend.Weights(w).Check(today) }, l.say(l.weightFile))
-	v.appetites = usable(l.appetites, func(a []trend.Scored) error { return trend.Appetites(a).Check(today) }, l.say(l.weightFile))
-	v.intake = usable(l.intake, func(x []trend.Served) error { return trend.Intake(x).Check(today) }, l.say(l.intakeFile))
+	v.weights, _ = usable(l.weights, func(w []trend.Weighing) error { return trend.Weights(w).Check(today) }, l.say(l.weightFile))
+	v.appetites, _ = usable(l.appetites, func(a []trend.Scored) error { return trend.Appetites(a).Check(today) }, l.say(l.weightFile))
+	served, refused := usable(l.intake, func(x []trend.Served) error { return trend.Intake(x).Check(today) }, l.say(l.intakeFile))
+	for _, x := range refused {
+		l.partial[x.Date] = true
+	}
+	for _, x := range served {
+		if !l.partial[x.Date] && !l.partial[0] {
+			v.intake = append(v.intake, x)
+		}
+	}
 	if len(v.weights) == 0 {
 		return nil, fmt.Errorf("%s: no weighing that can be used", l.weightFile)
 	}
