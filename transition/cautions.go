@@ -16,6 +16,9 @@ const fewMeals = 3
 // warning: ours. Rounding alone has cautions of its own.
 const offDay = 0.025
 
+// week is the least that a change to a food for weight loss takes (Côté 2020).
+const week = 7
+
 // cautions returns what a day must be shown with.
 func (m *mixer) cautions(w portion.Weighed, need energy.Estimate, part units.Percent) []advice.Caution {
 	var c []advice.Caution
@@ -62,18 +65,7 @@ func (m *mixer) planCautions(c []advice.Caution, need energy.Estimate) []advice.
 	case cat:
 		say(advice.Warn, sourceCat24, "for a cat that refuses the food a veterinarian is called: never wait it out")
 	}
-	switch {
-	case m.steps == Immediate:
-		text := "an abrupt change, set out by no source: for an animal whose old food nobody knows or has"
-		if p.Meals < fewMeals {
-			text += "; in small meals, 3 a day or more"
-		}
-		say(advice.Warn, ours, text)
-	case ferret && m.steps.Days() < Slow.Days():
-		say(advice.Warn, ours, fmt.Sprintf("%d days is short for a ferret: it can take weeks", m.steps.Days()))
-	case m.steps.Days() < 7 && losing(need):
-		say(advice.Warn, sourceDietFood, fmt.Sprintf("%d days is short: a change to a food for weight loss takes 1 to 2 weeks", m.steps.Days()))
-	}
+	c = m.paceCaution(c, need)
 	if cat && young(need) {
 		say(advice.Note, sourceRehomed, "a kitten in a new home keeps its old food for the first week")
 	}
@@ -83,11 +75,32 @@ func (m *mixer) planCautions(c []advice.Caution, need energy.Estimate) []advice.
 	switch p.Basis {
 	case ByMass:
 		say(advice.Note, sourceTufts, "the shares are of grams: those of energy, as published, differ")
-	case ByOldTotal:
+	case ByOldTotal: // said of the day, with the figures
 	case ByAmountFed:
 		say(advice.Warn, ours, "the old food's energy isn't known: what is fed now is taken for the whole day's; watch the weight")
 	default:
 		say(advice.Note, sourceTufts, "the shares are of energy, not of scoops, cups or grams")
+	}
+	return c
+}
+
+// paceCaution says where the steps are quick for the animal.
+func (m *mixer) paceCaution(c []advice.Caution, need energy.Estimate) []advice.Caution {
+	days := m.steps.Days()
+	say := func(s advice.Source, text string) {
+		c = append(c, advice.Caution{Level: advice.Warn, Source: s, Text: text})
+	}
+	switch {
+	case m.steps == Immediate:
+		text := "an abrupt change, set out by no source: for an animal whose old food nobody knows or has"
+		if m.plan.Meals < fewMeals {
+			text += "; in small meals, 3 a day or more"
+		}
+		say(ours, text)
+	case need.Animal.Species == energy.Ferret && days < Slow.Days():
+		say(ours, fmt.Sprintf("%d days is short for a ferret: it can take weeks", days))
+	case days < week && losing(need):
+		say(sourceDietFood, fmt.Sprintf("%d days is short: a change to a food for weight loss takes 1 to 2 weeks", days))
 	}
 	return c
 }

@@ -92,7 +92,7 @@ func addShares(shares []share, r portion.Ration, times float64) []share {
 next:
 	for i := range r.Len() {
 		p := r.Portion(i)
-		e := p.Energy * units.Energy(times)
+		e := units.Energy(float64(p.Energy) * times)
 		if p.Treat || e == 0 {
 			continue
 		}
