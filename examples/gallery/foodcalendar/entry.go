@@ -100,7 +100,7 @@ func (e entry) dayText() string {
 // treat says how much of a treat.
 func treat(f portion.Portion) string {
 	if f.Pieces > 0 {
-		return fmt.Sprintf("%g %s of %s", f.Pieces, f.Unit, csvrow.OneLine(f.Food))
+		return fmt.Sprintf("%s, %g × %s", csvrow.OneLine(f.Food), f.Pieces, csvrow.OneLine(f.Unit))
 	}
 	return f.Mass.String() + " " + csvrow.OneLine(f.Food)
 }
