@@ -72,11 +72,12 @@ func (p *Prediction) explain(w *predictionWorking) {
 		w.line("source", d.source.String())
 	}
 	w.line("formula", "NFE = 100 - protein - fat - fibre - moisture - ash")
-	text := "= 100"
+	var text strings.Builder
+	text.WriteString("= 100")
 	for _, c := range constituents {
-		text += " - " + percent(*full.content(c))
+		text.WriteString(" - " + percent(*full.content(c)))
 	}
-	w.line("", text+" = "+percent(p.NFE)+" %")
+	w.line("", text.String()+" = "+percent(p.NFE)+" %")
 	if p.Predictor == FourStep {
 		p.explainFourStep(w, &full)
 	} else {

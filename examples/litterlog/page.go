@@ -156,11 +156,12 @@ func amounts(w *page.Page, s settings, l *log) (total units.Volume, fed int) {
 }
 
 func amountLine(name string, cells ...string) string {
-	line := page.PadRight(name, nameWidth+3)
+	var line strings.Builder
+	line.WriteString(page.PadRight(name, nameWidth+3))
 	for i, width := range []int{9, 9, 9, 8, 14, 11, 12} {
-		line += page.PadLeft(cells[i], width)
+		line.WriteString(page.PadLeft(cells[i], width))
 	}
-	return line
+	return line.String()
 }
 
 // milk prints what to make up for the litter.
