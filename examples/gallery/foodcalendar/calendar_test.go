@@ -31,7 +31,7 @@ func property(t *testing.T, e *ics.VEvent, name ics.ComponentProperty) string {
 // The demo's week as its clinic worked it out by hand: 1068 kcal, shares of the
 // energy, rounded to the gram.
 func TestDemoReadBack(t *testing.T) {
-	stdout, _, _ := runs(t, "")
+	stdout, _, _ := program.Run(t, "")
 	events := parsed(t, stdout)
 	const house, slim = " g Tarnwick House Dog Dry", " g Ostlehouse Slim Dog Dry"
 	grams := [][2]string{{"225", "90"}, {"225", "90"}, {"150", "179"}, {"150", "179"}, {"75", "269"}, {"75", "269"}, {"", "358"}}
@@ -86,7 +86,7 @@ func TestDemoReadBack(t *testing.T) {
 // and 3.6.1 (what an event must have).
 func TestForm(t *testing.T) {
 	for _, args := range [][]string{nil, {"-times", "07:00,18:30"}, {"-start", "2026-11-02", "testdata/names.json"}} {
-		text, stderr, status := runs(t, "", args...)
+		text, stderr, status := program.Run(t, "", args...)
 		if status != 0 {
 			t.Fatalf("%v: %s", args, stderr)
 		}
@@ -134,7 +134,7 @@ func TestForm(t *testing.T) {
 // Names with what iCalendar takes for its own, and letters of several octets where
 // lines are folded, come back as they were.
 func TestNamesComeBack(t *testing.T) {
-	text, stderr, status := runs(t, "", "-start", "2026-11-02", "testdata/names.json")
+	text, stderr, status := program.Run(t, "", "-start", "2026-11-02", "testdata/names.json")
 	if status != 0 {
 		t.Fatal(stderr)
 	}
@@ -146,7 +146,7 @@ func TestNamesComeBack(t *testing.T) {
 }
 
 func TestOneEntryForEachMeal(t *testing.T) {
-	stdout, _, _ := runs(t, "", "-times", "07:00,18:30", "-start", "2026-12-30")
+	stdout, _, _ := program.Run(t, "", "-times", "07:00,18:30", "-start", "2026-12-30")
 	events := parsed(t, stdout)
 	if len(events) != 14 {
 		t.Fatalf("%d entries, want 14", len(events))
@@ -176,8 +176,8 @@ func TestOneEntryForEachMeal(t *testing.T) {
 // A hold of three days makes the change three days longer; what was there keeps its
 // identifiers, and counts up. A day that was missed has no entry.
 func TestEventsOnTheWay(t *testing.T) {
-	before, _, _ := runs(t, "")
-	after, stderr, status := runs(t, edited(t, `"meals": 2`, `"events": [{"day": 4, "kind": "hold", "days": 3}], "meals": 2`),
+	before, _, _ := program.Run(t, "")
+	after, stderr, status := program.Run(t, edited(t, `"meals": 2`, `"events": [{"day": 4, "kind": "hold", "days": 3}], "meals": 2`),
 		"-start", "2026-11-02", "-revision", "1", "-")
 	if status != 0 {
 		t.Fatal(stderr)
@@ -198,7 +198,7 @@ func TestEventsOnTheWay(t *testing.T) {
 		t.Errorf("the sixth day is %q", got)
 	}
 
-	missed, stderr, status := runs(t, edited(t, `"meals": 2`, `"events": [{"day": 2, "kind": "missed"}], "meals": 2`), "-start", "2026-11-02", "-")
+	missed, stderr, status := program.Run(t, edited(t, `"meals": 2`, `"events": [{"day": 2, "kind": "missed"}], "meals": 2`), "-start", "2026-11-02", "-")
 	if status != 0 {
 		t.Fatal(stderr)
 	}
@@ -210,7 +210,7 @@ func TestEventsOnTheWay(t *testing.T) {
 
 // What a veterinarian must know comes before the grams.
 func TestReferComesFirst(t *testing.T) {
-	text, stderr, status := runs(t, edited(t, `"5/9"}`, `"5/9", "circumstances": "diabetic"}`, `"meals": 2`, `"by": "Dr Ysolde Crake", "meals": 2`),
+	text, stderr, status := program.Run(t, edited(t, `"5/9"}`, `"5/9", "circumstances": "diabetic"}`, `"meals": 2`, `"by": "Dr Ysolde Crake", "meals": 2`),
 		"-start", "2026-11-02", "-")
 	if status != 0 {
 		t.Fatal(stderr)
@@ -227,7 +227,7 @@ func TestReferComesFirst(t *testing.T) {
 // Two biscuits of 28 kcal a day come out of the energy first and stay.
 func TestTreatsAreOutsideMeals(t *testing.T) {
 	const biscuits = `"amount": "rest"}, {"food": {"name": "House Biscuit", "label": {"serving": {"name": "biscuit", "energy": "28 kcal", "mass": "8 g"}}}, "amount": "2 biscuit", "treat": true}`
-	text, stderr, status := runs(t, edited(t, `"amount": "rest"}`, biscuits), "-start", "2026-11-02", "-")
+	text, stderr, status := program.Run(t, edited(t, `"amount": "rest"}`, biscuits), "-start", "2026-11-02", "-")
 	if status != 0 {
 		t.Fatal(stderr)
 	}

@@ -1,8 +1,6 @@
 package main
 
 import (
-	"bytes"
-	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -11,13 +9,7 @@ import (
 	"example.org/bowlgram/examples/gallery/internal/testkit"
 )
 
-// runs runs the program and returns what it wrote and its exit status.
-func runs(t *testing.T, stdin string, args ...string) (stdout, stderr string, status int) {
-	t.Helper()
-	var out, errs bytes.Buffer
-	status = run(args, strings.NewReader(stdin), &out, &errs)
-	return out.String(), filepath.ToSlash(errs.String()), status
-}
+var program = testkit.Program(run)
 
 // edited is the record of the demo with texts replaced, in pairs.
 func edited(t *testing.T, pairs ...string) string {
@@ -40,7 +32,7 @@ func TestDemo(t *testing.T) {
 		{"demo.golden", nil},
 		{"demo-times.golden", []string{"-times", "07:00, 18:30"}},
 	} {
-		stdout, stderr, status := runs(t, "", tt.args...)
+		stdout, stderr, status := program.Run(t, "", tt.args...)
 		if status != 0 || stderr != "" {
 			t.Errorf("%v: exit status %d, stderr %q", tt.args, status, stderr)
 		}
@@ -50,7 +42,7 @@ func TestDemo(t *testing.T) {
 
 func TestFileIsWhatStandardOutputIs(t *testing.T) {
 	name := filepath.Join(t.TempDir(), "change.ics")
-	stdout, stderr, status := runs(t, "", "-o", name)
+	stdout, stderr, status := program.Run(t, "", "-o", name)
 	if status != 0 || stdout != "" || stderr != "" {
 		t.Errorf("exit status %d, stdout %q, stderr %q", status, stdout, stderr)
 	}
@@ -58,7 +50,7 @@ func TestFileIsWhatStandardOutputIs(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if want, _, _ := runs(t, ""); string(got) != want {
+	if want, _, _ := program.Run(t, ""); string(got) != want {
 		t.Errorf("the file is\n%s\nwant\n%s", got, want)
 	}
 }
@@ -90,20 +82,10 @@ func TestRefusals(t *testing.T) {
 		{start("-"), edited(t, `"5/9"}`, `"5/9", "circumstances": "diabetic"}`), "veterinarian"},
 		{[]string{"-o", "testdata/none/change.ics"}, "", "writing the calendar: "},
 	} {
-		stdout, stderr, status := runs(t, tt.stdin, tt.args...)
-		if status != 2 || stdout != "" || !strings.Contains(stderr, tt.want) {
-			t.Errorf("%q: exit status %d, stdout %q, stderr %q, want 2 and %q", tt.args, status, stdout, stderr, tt.want)
-		}
+		program.Refuses(t, tt.stdin, tt.want, tt.args...)
 	}
 }
 
-type noWriter struct{}
-
-func (noWriter) Write([]byte) (int, error) { return 0, io.ErrShortWrite }
-
 func TestWriteErrorIsReported(t *testing.T) {
-	var errs bytes.Buffer
-	if status := run(nil, nil, noWriter{}, &errs); status != 2 || errs.String() != "foodcalendar: writing the calendar: short write\n" {
-		t.Errorf("exit status %d, stderr %q", status, errs.String())
-	}
+	program.ReportsWriteError(t, "foodcalendar: writing the calendar: short write\n")
 }

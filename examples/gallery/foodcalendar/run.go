@@ -25,8 +25,9 @@ Without a file it is that of a demo dog.
 
   foodcalendar -start 2026-11-02 -o change.ics FILE        - is the standard input
 
-The file is a JSON record of the animal, its need and the plan: see the source.
-The exit status is 0, or 2 if there is no calendar.
+The exit status is 0, or 2 if there is no calendar. The file is a JSON record of the
+animal, its need as a stage of package energy, and the plan of package transition;
+the demo's is
 
 `
 
@@ -53,7 +54,7 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	flags.IntVar(&s.revision, "revision", 0, "how many files of this change were given out before")
 	flags.StringVar(&s.out, "o", "", "write into this `file`; the standard output unless given")
 	flags.Usage = func() {
-		io.WriteString(stderr, usage)
+		io.WriteString(stderr, usage+string(demo)+"\n")
 		flags.PrintDefaults()
 	}
 	switch err := flags.Parse(args); {

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 
 	"example.org/bowlgram/internal/csvrow"
@@ -24,40 +23,58 @@ type check struct {
 	odd   scoop.Grubbs
 }
 
-// check works it all out.
+// mostEnergy is the most that a food can have: that of pure fat, gross, in Small Animal Clinical
+// Nutrition, 5th ed. (from memory), as package trend has it.
+const mostEnergy = 9400 * units.KilocaloriePerKilogram
+
+// check works it all out. All faults come back at once.
 func (s *settings) check(l *list) (*check, error) {
 	c := &check{settings: *s, list: l}
-	var faults []error
-	if why := csvrow.NameFault(s.cup); why != "" {
-		faults = append(faults, fmt.Errorf("-cup %q: %s", s.cup, why))
-	}
-	if s.energy < 0 || s.energy > 9400*units.KilocaloriePerKilogram { // pure fat: AAFCO's modified Atwater gives it 8,500, gross energy is 9,400
-		faults = append(faults, fmt.Errorf("-energy %q: want the kcal/kg as fed of a food", s.energy))
-	}
-	if s.scoops < 0 {
-		faults = append(faults, fmt.Errorf("-scoops %d: want 1 or more, or no flag", s.scoops))
-	}
-	if s.label < 0 {
-		faults = append(faults, fmt.Errorf("-label %q: want a mass above zero, or no flag", s.label))
+	faults := s.faults()
+	try := func(err error) {
+		if err != nil {
+			faults = append(faults, err)
+		}
 	}
 	var err error
-	try := func(e error) { err = errors.Join(err, e) }
-	c.cup, err = scoop.Calibrate(l.used, s.scale)
-	if err == nil {
-		c.mean, err = c.cup.MeanInterval(level)
-		var e error
-		c.next, e = c.cup.NextScoop(level)
-		try(e)
-		c.odd, e = c.cup.Outlier(level)
-		try(e)
-		if s.scoops > 0 {
-			c.day, e = c.cup.Day(s.scoops, level)
-			try(e)
-		}
-		if s.label > 0 {
-			c.label, e = c.cup.Against(s.label, level)
-			try(e)
-		}
+	if c.cup, err = scoop.Calibrate(l.used, s.scale); err != nil {
+		try(err)
+		return nil, faults.Err()
 	}
-	return c, errors.Join(append(faults, err)...)
+	c.mean, err = c.cup.MeanInterval(level)
+	try(err)
+	c.next, err = c.cup.NextScoop(level)
+	try(err)
+	c.odd, err = c.cup.Outlier(level)
+	try(err)
+	if s.scoops > 0 {
+		c.day, err = c.cup.Day(s.scoops, level)
+		try(err)
+	}
+	if s.label > 0 {
+		c.label, err = c.cup.Against(s.label, level)
+		try(err)
+	}
+	return c, faults.Err()
+}
+
+// faults returns what is wrong with the flags themselves.
+func (s *settings) faults() (faults units.ErrorList) {
+	say := func(format string, args ...any) { faults = append(faults, fmt.Errorf(format, args...)) }
+	if why := csvrow.NameFault(s.cup); why != "" {
+		say("-cup %q: %s", s.cup, why)
+	}
+	if s.energy < 0 || s.energy > mostEnergy {
+		say("-energy %q: want what a food has, as fed, up to %s, or no flag", s.energy, mostEnergy)
+	}
+	if s.scoops < 0 {
+		say("-scoops %d: want 1 or more, or no flag", s.scoops)
+	}
+	if s.label < 0 {
+		say("-label %q: want a mass above zero, or no flag", s.label)
+	}
+	if !(s.within > 0 && s.within <= 50) {
+		say("-within %q: want above 0 %%, up to 50 %%", s.within)
+	}
+	return faults
 }

@@ -16,7 +16,7 @@ func draws(t *testing.T, args ...string) (image.Image, *testkit.Drawing) {
 	t.Helper()
 	dir := t.TempDir()
 	raster, drawing := filepath.Join(dir, "cup.png"), filepath.Join(dir, "cup.SVG")
-	if _, stderr, status := runs(t, "", append([]string{"-plot", raster, "-plot", drawing}, args...)...); status != 0 {
+	if _, stderr, status := program.Run(t, "", append([]string{"-plot", raster, "-plot", drawing}, args...)...); status != 0 {
 		t.Fatalf("exit status %d, stderr %q", status, stderr)
 	}
 	return testkit.PNG(t, raster), testkit.SVG(t, drawing)

@@ -1,25 +1,16 @@
 package main
 
 import (
-	"bytes"
-	"io"
-	"path/filepath"
 	"strings"
 	"testing"
 
 	"example.org/bowlgram/examples/gallery/internal/testkit"
 )
 
-// runs runs the program and returns what it wrote and its exit status.
-func runs(t *testing.T, stdin string, args ...string) (stdout, stderr string, status int) {
-	t.Helper()
-	var out, errs bytes.Buffer
-	status = run(args, strings.NewReader(stdin), &out, &errs)
-	return out.String(), filepath.ToSlash(errs.String()), status
-}
+var program = testkit.Program(run)
 
 func TestDemo(t *testing.T) {
-	stdout, stderr, status := runs(t, "")
+	stdout, stderr, status := program.Run(t, "")
 	if status != 0 || stderr != "" {
 		t.Errorf("exit status %d, stderr %q", status, stderr)
 	}
@@ -32,7 +23,7 @@ func TestDemo(t *testing.T) {
 // degrees of freedom; t = 2.145 for 14 in any table: ± 1.81. Next scoop:
 // √(7.545 × 13/12 + 1/12) = 2.873, 11.2 degrees of freedom, t = 2.201 for 11: ± 6.3.
 func TestDemoByHand(t *testing.T) {
-	stdout, _, _ := runs(t, "")
+	stdout, _, _ := program.Run(t, "")
 	for _, want := range []string{
 		"A level scoop is 94.5 g on average, and 19 times in 20 its true mean lies between 92.7 g and 96.3 g:\n5.5 % less than the 100 g of the label.\n",
 		"the next scoop will be between 88.2 g and 100.8 g",
@@ -49,16 +40,17 @@ func TestDemoByHand(t *testing.T) {
 // s 6.567; with t = 2.262 (printed there) and no rounding 53.7 ± 4.7.
 func TestWeighingsOfTheCommandLineAreThoseOfAFile(t *testing.T) {
 	var args []string
-	file := "weighing\n"
+	var file strings.Builder
+	file.WriteString("weighing\n")
 	for mass := range strings.FieldsSeq("50 48 44 56 61 52 53 55 67 51") {
 		args = append(args, mass+" g")
-		file += mass + " g\n"
+		file.WriteString(mass + " g\n")
 	}
-	typed, stderr, status := runs(t, "", args...)
+	typed, stderr, status := program.Run(t, "", args...)
 	if status != 0 || stderr != "" {
 		t.Fatalf("exit status %d, stderr %q", status, stderr)
 	}
-	read, _, _ := runs(t, file, "-file", "-")
+	read, _, _ := program.Run(t, file.String(), "-file", "-")
 	if typed != read {
 		t.Errorf("typed:\n%s\nread:\n%s", typed, read)
 	}
@@ -68,7 +60,7 @@ func TestWeighingsOfTheCommandLineAreThoseOfAFile(t *testing.T) {
 }
 
 func TestBadRowsAreNamedAndTheOthersComputed(t *testing.T) {
-	stdout, stderr, status := runs(t, "", "-file", "testdata/bad.csv", "-scale", "1 g", "-label", "100 g")
+	stdout, stderr, status := program.Run(t, "", "-file", "testdata/bad.csv", "-scale", "1 g", "-label", "100 g")
 	if status != 1 {
 		t.Errorf("exit status %d, want 1", status)
 	}
@@ -100,20 +92,10 @@ func TestRefusals(t *testing.T) {
 		{[]string{"-file", "testdata/missing.csv"}, "", "testdata/missing.csv"},
 		{[]string{"-plot", "testdata/none/cup.png"}, "", "drawing: "},
 	} {
-		stdout, stderr, status := runs(t, tt.stdin, tt.args...)
-		if status != 2 || stdout != "" || !strings.Contains(stderr, tt.want) {
-			t.Errorf("%q: exit status %d, stdout %q, stderr %q, want 2 and %q", tt.args, status, stdout, stderr, tt.want)
-		}
+		program.Refuses(t, tt.stdin, tt.want, tt.args...)
 	}
 }
 
-type noWriter struct{}
-
-func (noWriter) Write([]byte) (int, error) { return 0, io.ErrShortWrite }
-
 func TestWriteErrorIsReported(t *testing.T) {
-	var errs bytes.Buffer
-	if status := run(nil, nil, noWriter{}, &errs); status != 2 || errs.String() != "scoopcheck: writing the page: short write\n" {
-		t.Errorf("exit status %d, stderr %q", status, errs.String())
-	}
+	program.ReportsWriteError(t, "scoopcheck: writing the page: short write\n")
 }

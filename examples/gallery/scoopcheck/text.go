@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"example.org/bowlgram/examples/gallery/internal/page"
+	"example.org/bowlgram/internal/csvrow"
 	"example.org/bowlgram/units"
 )
 
@@ -81,7 +82,7 @@ func (c *check) enough() string {
 	n, err := c.cup.Enough(c.within, level)
 	switch {
 	case err != nil:
-		return err.Error()
+		return "The mean can't be known to ± " + c.within.String() + " so: " + csvrow.Reason(err) + "."
 	case n <= c.cup.N:
 		return fmt.Sprintf("These %d are enough to know the mean to ± %s.", c.cup.N, c.within)
 	}

@@ -66,7 +66,7 @@ func (l *list) add(cell func(int) string, line int, p *csvrow.Problems) {
 // one that isn't is bad usage, since a shell may have split it.
 func typed(args []string) (*list, error) {
 	l := new(list)
-	var faults []error
+	var faults units.ErrorList
 	for i, arg := range args {
 		mass, err := units.ParseMass(arg)
 		if err != nil {
@@ -74,5 +74,5 @@ func typed(args []string) (*list, error) {
 		}
 		l.used = append(l.used, mass)
 	}
-	return l, errors.Join(faults...)
+	return l, faults.Err()
 }

@@ -1,22 +1,13 @@
 package main
 
 import (
-	"bytes"
-	"io"
-	"path/filepath"
 	"strings"
 	"testing"
 
 	"example.org/bowlgram/examples/gallery/internal/testkit"
 )
 
-// runs runs the program and returns what it wrote and its exit status.
-func runs(t *testing.T, stdin string, args ...string) (stdout, stderr string, status int) {
-	t.Helper()
-	var out, errs bytes.Buffer
-	status = run(args, strings.NewReader(stdin), &out, &errs)
-	return out.String(), filepath.ToSlash(errs.String()), status
-}
+var program = testkit.Program(run)
 
 // own are the flags of a dog that loses weight, with what a test adds.
 func own(args ...string) []string {
@@ -46,7 +37,7 @@ func TestDemo(t *testing.T) {
 		{"harbottle-asked.golden", []string{"-asked"}},
 		{"custard.golden", []string{"-demo", "custard"}},
 	} {
-		stdout, stderr, status := runs(t, "", tt.args...)
+		stdout, stderr, status := program.Run(t, "", tt.args...)
 		if status != 0 || stderr != "" {
 			t.Errorf("%v: exit status %d, stderr %q", tt.args, status, stderr)
 		}
@@ -58,12 +49,12 @@ func TestDemo(t *testing.T) {
 // in percent of the weight before, and stalled at the last, when treats are asked
 // about before anything is cut.
 func TestStalledDogIsAskedAboutTreats(t *testing.T) {
-	stdout, _, _ := runs(t, "")
+	stdout, _, _ := program.Run(t, "")
 	contains(t, stdout,
 		"Stalled: ", "Keep 888 kcal a day, and ask about treats",
 		"38.50 kg", "37.90 kg -1.6 % -0.78", "37.20 kg -3.4 % -0.92", "36.40 kg -5.5 % -1.08", "36.20 kg -6.0 % -0.27",
 		"Before any cut ask what else it gets")
-	stdout, _, _ = runs(t, "", "-asked")
+	stdout, _, _ = program.Run(t, "", "-asked")
 	contains(t, stdout, "Proposed: 799 kcal a day instead of 888 kcal (-10 %)") // 888.3 - 10 %, of 888: 799.2
 }
 
@@ -71,7 +62,7 @@ func TestStalledDogIsAskedAboutTreats(t *testing.T) {
 // 2.98 = 95.4 kcal left on two of 14 days: 881.8 kcal. It lost 200 g in them: 7.92
 // kcal × 200 / 14 = 113.1 kcal a day more would have kept it.
 func TestOwnRequirementByHand(t *testing.T) {
-	stdout, _, _ := runs(t, "")
+	stdout, _, _ := program.Run(t, "")
 	contains(t, stdout,
 		"14 days from 2026-12-14 to 2026-12-27: 882 kcal a day on average of 888 kcal, the least 829 kcal on 2026-12-23.",
 		"Its own requirement, to keep its weight, is 995 kcal a day")
@@ -81,7 +72,7 @@ func TestOwnRequirementByHand(t *testing.T) {
 // of the shelter or stricter ones: a cat that loses above 2 % a week, or 5 % in 7
 // days, is referred.
 func TestShelterCatVisitByVisit(t *testing.T) {
-	stdout, _, _ := runs(t, "", "-demo", "custard")
+	stdout, _, _ := program.Run(t, "", "-demo", "custard")
 	contains(t, stdout,
 		"2026-11-02 4.30 kg 0 ",
 		"2026-11-05 4.18 kg -2.8 % -6.51 1 refer: rate of loss",
@@ -94,7 +85,7 @@ func TestShelterCatVisitByVisit(t *testing.T) {
 // After a week, at 6.5 % less with little appetite, the veterinarian comes first.
 func TestReferComesFirst(t *testing.T) {
 	file := "date,weight,appetite\n2026-11-02,4.30 kg,0\n2026-11-05,4.18 kg,1\n2026-11-07,,1\n2026-11-09,4.02 kg,1\n"
-	stdout, stderr, status := runs(t, file, "-name", "Sedge", "-species", "cat", "-shelter", "-scale", "10 g", "-")
+	stdout, stderr, status := program.Run(t, file, "-name", "Sedge", "-species", "cat", "-shelter", "-scale", "10 g", "-")
 	if status != 0 || stderr != "" {
 		t.Errorf("exit status %d, stderr %q", status, stderr)
 	}
@@ -113,7 +104,7 @@ func TestTooEarly(t *testing.T) {
 		{own("-"), "date,weight,scale\n2026-11-02,38.5 kg,100 g\n2026-11-09,38.2 kg,100 g\n", "Too early to tell"},
 		{[]string{"-name", "Sedge", "-species", "cat", "-"}, "date,weight,scale\n2026-11-02,4.3 kg,10 g\n", "One weighing: too early to tell."},
 	} {
-		stdout, stderr, status := runs(t, tt.file, tt.args...)
+		stdout, stderr, status := program.Run(t, tt.file, tt.args...)
 		if status != 0 {
 			t.Errorf("exit status %d, stderr %q", status, stderr)
 		}
@@ -122,7 +113,7 @@ func TestTooEarly(t *testing.T) {
 }
 
 func TestBadRowsAreNamedAndTheOthersComputed(t *testing.T) {
-	stdout, stderr, status := runs(t, "", own("-intake", "testdata/bad-intake.csv", "testdata/bad.csv")...)
+	stdout, stderr, status := program.Run(t, "", own("-intake", "testdata/bad-intake.csv", "testdata/bad.csv")...)
 	if status != 1 {
 		t.Errorf("exit status %d, want 1", status)
 	}
@@ -158,10 +149,7 @@ func TestRefusals(t *testing.T) {
 		{own("-intake", "testdata/missing.csv", "-"), sound, "testdata/missing.csv"},
 		{[]string{"-plot", "testdata/none/visit.png"}, "", "drawing: "},
 	} {
-		stdout, stderr, status := runs(t, tt.stdin, tt.args...)
-		if status != 2 || stdout != "" || !strings.Contains(stderr, tt.want) {
-			t.Errorf("%q: exit status %d, stdout %q, stderr %q, want 2 and %q", tt.args, status, stdout, stderr, tt.want)
-		}
+		program.Refuses(t, tt.stdin, tt.want, tt.args...)
 	}
 }
 
@@ -171,12 +159,12 @@ func TestDayWithABadRowIsNotAddedUp(t *testing.T) {
 		"2026-12-14,1,Ostlehouse Slim Dog Dry,270 g,0 g,2980 kcal/kg\n" +
 		"2026-12-14,2,House Biscuit,24,0 g,3500 kcal/kg\n" +
 		"2026-12-15,1,Ostlehouse Slim Dog Dry,270 g,0 g,2980 kcal/kg\n"
-	stdout, _, status := runs(t, file, own("-intake", "-", "harbottle.csv")...)
+	stdout, _, status := program.Run(t, file, own("-intake", "-", "harbottle.csv")...)
 	if status != 1 {
 		t.Errorf("exit status %d, want 1", status)
 	}
 	contains(t, stdout, "can't be used: [2026-12-14].", "1 day, 2026-12-15: 805 kcal of 888 kcal.") // 270 g × 2.98 = 804.6
-	stdout, _, status = runs(t, strings.Replace(file, "2026-12-14,2", "14/12,2", 1), own("-intake", "-", "harbottle.csv")...)
+	stdout, _, status = program.Run(t, strings.Replace(file, "2026-12-14,2", "14/12,2", 1), own("-intake", "-", "harbottle.csv")...)
 	if status != 1 {
 		t.Errorf("exit status %d, want 1", status)
 	}
@@ -186,13 +174,6 @@ func TestDayWithABadRowIsNotAddedUp(t *testing.T) {
 	}
 }
 
-type noWriter struct{}
-
-func (noWriter) Write([]byte) (int, error) { return 0, io.ErrShortWrite }
-
 func TestWriteErrorIsReported(t *testing.T) {
-	var errs bytes.Buffer
-	if status := run(nil, nil, noWriter{}, &errs); status != 2 || errs.String() != "weightclinic: writing the page: short write\n" {
-		t.Errorf("exit status %d, stderr %q", status, errs.String())
-	}
+	program.ReportsWriteError(t, "weightclinic: writing the page: short write\n")
 }

@@ -46,5 +46,8 @@ func Bounds(figures ...float64) (low, high float64) {
 	if room == 0 {
 		room = max(1, 0.05*high)
 	}
+	if low >= 0 {
+		return max(0, low-room), high + room // no mass is below zero
+	}
 	return low - room, high + room
 }

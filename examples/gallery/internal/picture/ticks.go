@@ -7,7 +7,8 @@ import (
 	"gonum.org/v1/plot"
 )
 
-// round is a ticker with a label at every tick, at 1, 2 or 5 times a power of ten.
+// round is the ticker of both axes unless another is set: a label at every tick, at
+// 1, 2 or 5 times a power of ten.
 func round(low, high float64) (ticks []plot.Tick) {
 	const most = 9
 	decade := math.Pow10(int(math.Floor(math.Log10((high-low)/most))) + 1)
@@ -18,7 +19,7 @@ func round(low, high float64) (ticks []plot.Tick) {
 			break
 		}
 	}
-	for n := math.Ceil(low / step); n*step <= high; n++ {
+	for n := math.Ceil(low/step) + 0; n*step <= high; n++ {
 		ticks = append(ticks, plot.Tick{Value: n * step, Label: strconv.FormatFloat(n*step, 'f', max(0, int(math.Round(decimals))), 64)})
 	}
 	return ticks
