@@ -78,7 +78,8 @@ func (p *Picture) Draw(c draw.Canvas) {
 	left, right := legend(p.keys[:rows]), legend(p.keys[rows:])
 	left.Draw(c)
 	widest := left.Rectangle(c)
-	right.Draw(draw.Crop(c, widest.Max.X-widest.Min.X+vg.Points(24), 0, 0, 0))
+	// A fifth more room, for a viewer of an SVG file that has only a wider font.
+	right.Draw(draw.Crop(c, (widest.Max.X-widest.Min.X)*1.2+vg.Points(16), 0, 0, 0))
 	p.Plot.Draw(draw.Crop(c, 0, 0, 0, -vg.Points(float64(14*rows+10))))
 }
 
