@@ -1,6 +1,7 @@
 package diet
 
 import (
+	"math"
 	"strconv"
 
 	"example.org/bowlgram/units"
@@ -24,6 +25,66 @@ func (p Pack) Cost(m units.Mass) (Price, bool) {
 		return Price{}, false
 	}
 	return Price{float64(m/p.Net) * p.Price.amount, p.Price.currency}, true
+}
+
+// roundoffPacks is how far a number of packs may miss a whole one by the last
+// bits of its sum.
+const roundoffPacks = 1e-9
+
+// Choose returns the size to order and how many of it cover the mass short: one
+// size alone, and never a part of a pack. Where every size has a price, all in
+// one currency, it is the one that costs least in all, else the one that leaves
+// least over, and of two equal ones the larger.
+//
+// Where nothing is short, 0 g or less, the number is 0 and the size is that which
+// prices the food: the largest with a price, or without prices the largest. Sizes
+// of which more than two billion would be needed are left out. Without packs both
+// are zero.
+func (p Packs) Choose(short units.Mass) (Pack, int) {
+	var best Pack
+	count, priced := 0, p.onePriced()
+	for _, x := range p {
+		if !(x.Net > 0) {
+			continue
+		}
+		whole := math.Ceil(float64(short/x.Net) - roundoffPacks)
+		if !(whole <= math.MaxInt32) {
+			continue
+		}
+		n := int(max(whole, 0))
+		better := best.Net == 0
+		if !better {
+			a, b := float64(x.Net)*float64(n), float64(best.Net)*float64(count)
+			if priced {
+				a, b = x.Price.amount*float64(n), best.Price.amount*float64(count)
+			}
+			better = a < b || a == b && x.Net > best.Net
+			if n == 0 { // nothing to order: the largest with a price
+				known, was := !x.Price.IsZero(), !best.Price.IsZero()
+				better = known && !was || known == was && x.Net > best.Net
+			}
+		}
+		if better {
+			best, count = x, n
+		}
+	}
+	return best, count
+}
+
+// onePriced reports whether every pack has a price, in one currency.
+func (p *Packs) onePriced() bool {
+	currency := ""
+	for i := range p {
+		if !(p[i].Net > 0) {
+			continue
+		}
+		c := p[i].Price.currency
+		if c == "" || currency != "" && c != currency {
+			return false
+		}
+		currency = c
+	}
+	return currency != ""
 }
 
 // isSound reports whether the pack is none, or holds something.

@@ -62,3 +62,41 @@ func TestPriceText(t *testing.T) {
 		t.Error("Equal is wrong")
 	}
 }
+
+// A count beyond two billion is left out rather than wrapped round.
+func TestChoosingAPack(t *testing.T) {
+	pack := func(kg float64, price diet.Price) diet.Pack {
+		return diet.Pack{Net: units.Mass(kg) * units.Kilogram, Price: price}
+	}
+	gbp, err := diet.NewPrice(1, "GBP")
+	if err != nil {
+		t.Fatal(err)
+	}
+	bag, sack := pack(3, usd(12)), pack(15, usd(42))
+	for _, tt := range []struct {
+		name  string
+		packs diet.Packs
+		short units.Mass
+		want  diet.Pack
+		n     int
+	}{
+		{"2 × 12 is less than 42", diet.Packs{sack, bag}, 4000, bag, 2},
+		{"42 is less than 4 × 12", diet.Packs{bag, sack}, 12000, sack, 1},
+		{"2 kg is less over than 11 kg", diet.Packs{pack(15, diet.Price{}), {}, pack(3, diet.Price{})}, 4000, pack(3, diet.Price{}), 2},
+		{"a price in another currency tells nothing", diet.Packs{pack(15, gbp), bag}, 4000, bag, 2},
+		{"one without a price: what is over", diet.Packs{pack(15, usd(1)), pack(3, diet.Price{})}, 4000, pack(3, diet.Price{}), 2},
+		{"equal cost: the larger", diet.Packs{pack(1, usd(2)), pack(2, usd(4))}, 4000, pack(2, usd(4)), 2},
+		{"equal left over: the larger", diet.Packs{pack(0.4, diet.Price{}), pack(1.6, diet.Price{})}, 1434, pack(1.6, diet.Price{}), 1},
+		{"donated", diet.Packs{pack(10, usd(0)), pack(1, usd(0))}, 500, pack(10, usd(0)), 1},
+		{"exactly whole packs", diet.Packs{pack(0.0001, diet.Price{})}, 0.1 + 0.2, pack(0.0001, diet.Price{}), 3},
+		{"nothing short: the largest with a price", diet.Packs{pack(15, diet.Price{}), bag, pack(1, usd(5))}, 0, bag, 0},
+		{"more than enough", diet.Packs{pack(1, diet.Price{}), pack(2, diet.Price{})}, -5, pack(2, diet.Price{}), 0},
+		{"no packs", diet.Packs{}, 500, diet.Pack{}, 0},
+		{"packs of a microgram", diet.Packs{{Net: 1e-6}}, 1e6, diet.Pack{}, 0},
+		{"packs of a microgram beside bags", diet.Packs{{Net: 1e-6}, bag}, 1e6, bag, 334},
+	} {
+		if got, n := tt.packs.Choose(tt.short); got != tt.want || n != tt.n {
+			t.Errorf("%s: %d of %+v, want %d of %+v", tt.name, n, got, tt.n, tt.want)
+		}
+	}
+}

@@ -72,10 +72,8 @@ type SupplyLine struct {
 // store name them first: the grams of a day over all plans, treats too, times the
 // days and one plus the waste, less what is in store, in whole packs.
 //
-// Of a food in several packs one size is chosen that covers what is short: where
-// all have a price in one currency the cheapest in all, else the one with the
-// least left over; of two equal ones the larger. Where nothing is short the
-// largest pack with a price gives the cost of a day.
+// What is short is covered by one size of pack, as [diet.Packs.Choose] says, and
+// that size gives the cost of a day.
 //
 // All faults come back at once: animals without a name, twice or without a
 // ration; days, waste and store out of range; and a food whose record in the
@@ -166,7 +164,7 @@ func (l *SupplyLine) fill(days int, waste units.Percent) {
 	if l.Used > 0 {
 		l.DaysLeft = float64(l.Store / l.Used)
 	}
-	pack, n := choosePack(l.Food.Label.Packs, l.Short)
+	pack, n := l.Food.Label.Packs.Choose(l.Short)
 	l.Cost, _ = pack.Cost(l.Used)
 	if l.Used == 0 {
 		l.Cost = diet.Price{}
@@ -176,6 +174,10 @@ func (l *SupplyLine) fill(days int, waste units.Percent) {
 	}
 }
 
+// roundoffDays is how far a number of days may miss a whole one by the last bits
+// of its sum.
+const roundoffDays = 1e-9
+
 // RunsOut returns the first day that the store can't feed in full, where start is
 // the first day fed from it, and false where the food is not fed or lasts longer
 // than a century. The clock is never read.
@@ -184,7 +186,7 @@ func (l SupplyLine) RunsOut(start time.Time) (time.Time, bool) {
 	if l.Used == 0 || !(l.DaysLeft < century) {
 		return time.Time{}, false
 	}
-	return start.AddDate(0, 0, int(math.Floor(l.DaysLeft+roundoffPacks))), true
+	return start.AddDate(0, 0, int(math.Floor(l.DaysLeft+roundoffDays))), true
 }
 
 // Using returns the plans that use a food by that name, in their order: those to

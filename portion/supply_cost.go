@@ -1,60 +1,11 @@
 package portion
 
 import (
-	"math"
 	"strconv"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/units"
 )
-
-// roundoffPacks is how far a number of packs, or of days, may miss a whole one by
-// the last bits of its sum.
-const roundoffPacks = 1e-9
-
-// choosePack returns the size to order and how many of it cover what is short: 0
-// where nothing is. Without one to order it is the size that prices a day.
-func choosePack(packs diet.Packs, short units.Mass) (diet.Pack, int) {
-	var best diet.Pack
-	count, priced := 0, onePriced(packs)
-	for _, p := range packs {
-		if !(p.Net > 0) {
-			continue
-		}
-		n := int(max(math.Ceil(float64(short/p.Net)-roundoffPacks), 0))
-		better := best.Net == 0
-		if !better {
-			a, b := p.Net*units.Mass(n), best.Net*units.Mass(count)
-			if priced {
-				a, b = units.Mass(p.Price.Amount())*units.Mass(n), units.Mass(best.Price.Amount())*units.Mass(count)
-			}
-			better = a < b || a == b && p.Net > best.Net
-			if n == 0 { // nothing to order: the largest with a price
-				known, was := !p.Price.IsZero(), !best.Price.IsZero()
-				better = known && !was || known == was && p.Net > best.Net
-			}
-		}
-		if better {
-			best, count = p, n
-		}
-	}
-	return best, count
-}
-
-// onePriced reports whether every pack has a price, in one currency.
-func onePriced(packs diet.Packs) bool {
-	currency := ""
-	for _, p := range packs {
-		if !(p.Net > 0) {
-			continue
-		}
-		if p.Price.IsZero() || currency != "" && p.Price.Currency() != currency {
-			return false
-		}
-		currency = p.Price.Currency()
-	}
-	return currency != ""
-}
 
 // AnimalCost is what the food of one animal costs in a day.
 type AnimalCost struct {

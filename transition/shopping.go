@@ -19,10 +19,8 @@ type Purchase struct {
 	// Out is the first day that the stock doesn't last through; 0: it does, or
 	// there is none.
 	Out int `json:"out,omitzero"`
-	// Packs of Pack make up for Buy: where all sizes of the label have a price in
-	// one currency those that cost least, else those that leave least over, and of
-	// two equal ones the larger, as in portion.Supply. Where the label has no packs
-	// both are zero.
+	// Packs of Pack make up for Buy, as [diet.Packs.Choose] says. Where the label
+	// has no packs both are zero.
 	Pack  diet.Pack  `json:"pack,omitzero"`
 	Packs int        `json:"packs,omitzero"`
 	Over  units.Mass `json:"over,omitzero"` // what Have and the packs leave
@@ -120,35 +118,8 @@ func (x *Purchase) pack(packs diet.Packs) {
 	if x.Buy == 0 {
 		return
 	}
-	priced := onePriced(packs)
-	least := math.Inf(1)
-	for _, p := range packs {
-		if !(p.Net > 0) {
-			continue
-		}
-		n := math.Ceil(float64(x.Buy)/float64(p.Net) - roundoff)
-		measure := n * float64(p.Net)
-		if priced {
-			measure = n * p.Price.Amount()
-		}
-		if n <= math.MaxInt32 && (measure < least || measure == least && p.Net > x.Pack.Net) {
-			least, x.Pack, x.Packs = measure, p, int(n)
-			x.Over = max(sum(units.Mass(n)*p.Net, -x.Buy), 0)
-		}
+	if p, n := packs.Choose(x.Buy); n > 0 {
+		x.Pack, x.Packs = p, n
+		x.Over = max(sum(units.Mass(n)*p.Net, -x.Buy), 0)
 	}
-}
-
-// onePriced reports whether every pack has a price, in one currency.
-func onePriced(packs diet.Packs) bool {
-	currency := ""
-	for _, p := range packs {
-		if !(p.Net > 0) {
-			continue
-		}
-		if c := p.Price.Currency(); c == "" || currency != "" && c != currency {
-			return false
-		}
-		currency = p.Price.Currency()
-	}
-	return currency != ""
 }
