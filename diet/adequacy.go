@@ -124,9 +124,6 @@ func (a *Adequacy) find(t *standardTable, l *limit, intake float64) (Finding, bo
 		f.Need = f.Printed
 		if t.reference > 0 && l.rule == Minimum && l.nutrient != Fat {
 			f.Reference, f.Intake = t.reference, intake
-			if l.reference > 0 {
-				f.Reference = l.reference
-			}
 			f.Need *= PerMcal(f.Reference / min(intake, t.reference))
 		}
 	}

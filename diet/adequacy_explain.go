@@ -41,7 +41,7 @@ func (a Adequacy) Explain() string {
 		if i > 0 && f.Source != last {
 			w.line("source", last.String())
 		}
-		w.line("finding", f.working(t.reference))
+		w.line("finding", f.working())
 		last = f.Source
 	}
 	if last != (advice.Source{}) {
@@ -66,8 +66,8 @@ func (a *Adequacy) explainIntake(w *predictionWorking, intake float64) {
 		figure(energy.MetabolicWeight(a.Animal.Species, ideal.Weight), 3)+" = "+figure(intake, 3)+" "+metabolicUnit(a.Animal.Species))
 }
 
-// working writes f in one line; reference is the highest intake that the minima are tied to.
-func (f *Finding) working(reference float64) string {
+// working writes f in one line.
+func (f *Finding) working() string {
 	text := f.Nutrient.words() + ", " + amountText(f.Nutrient, f.Have)
 	switch {
 	case f.Rule.isRatio():
@@ -75,7 +75,7 @@ func (f *Finding) working(reference float64) string {
 	case f.Rule == Maximum:
 		text += "; " + most(f.Rule) + amountText(f.Nutrient, f.Need)
 	case f.Need != f.Printed:
-		text += "; needed " + amountText(f.Nutrient, f.Printed) + " × " + number(f.Reference) + " ÷ " + figure(min(f.Intake, reference), 3) + " = " +
+		text += "; needed " + amountText(f.Nutrient, f.Printed) + " × " + number(f.Reference) + " ÷ " + figure(f.Intake, 3) + " = " +
 			amountText(f.Nutrient, f.Need)
 	default:
 		text += "; needed " + amountText(f.Nutrient, f.Need)

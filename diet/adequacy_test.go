@@ -81,10 +81,12 @@ func TestMinimaAreScaledToTheIntake(t *testing.T) {
 		{"cat at 75", fedCat(t, diet.FEDIAF, 75), diet.Taurine, 0.6667, 0.00005},
 		{"cat at 60", dry, diet.Taurine, 0.4167, 0.00005},
 		{"cat at 75, fat", fedCat(t, diet.FEDIAF, 75), diet.Fat, 22.5, 0},
-		// 0.45 g/100 g is printed at 75: 1.125 g/1000 kcal, and 1.40625 at 60.
-		{"cat at 75, methionine and cystine", fedCat(t, diet.FEDIAF, 75), diet.MethionineCystine, 1.125, 0.000001},
-		{"cat at 60, methionine and cystine", fedCat(t, diet.FEDIAF, 60), diet.MethionineCystine, 1.40625, 0.000001},
-		{"cat at 100, methionine and cystine", fedCat(t, diet.FEDIAF, 100), diet.MethionineCystine, 0.84375, 0.000001},
+		// 0.85 g/1000 kcal is printed at 100, and at 75 0.45 g/100 g of dry matter,
+		// 1.125 g/1000 kcal, rounded from 0.85 × 0.4 × 100 / 75 = 0.4533.
+		{"cat at 130, methionine and cystine", fedCat(t, diet.FEDIAF, 130), diet.MethionineCystine, 0.85, 0},
+		{"cat at 100, methionine and cystine", fedCat(t, diet.FEDIAF, 100), diet.MethionineCystine, 0.85, 0},
+		{"cat at 85, methionine and cystine", fedCat(t, diet.FEDIAF, 85), diet.MethionineCystine, 1, 0.000001},
+		{"cat at 75, methionine and cystine", fedCat(t, diet.FEDIAF, 75), diet.MethionineCystine, 1.125, 0.0125},
 		// 25 × 130 / 79 and 1.0 × 130 / 79.
 		{"dog at 79, NRC", fedDog(t, diet.NRC2006, 79), diet.Protein, 41.139, 0.0005},
 		{"dog at 79, NRC", fedDog(t, diet.NRC2006, 79), diet.Calcium, 1.6456, 0.00005},
@@ -183,6 +185,38 @@ func TestLastBitsMakeNoShortfall(t *testing.T) {
 		a.Profile = profileOf(t, map[diet.Nutrient]diet.PerMcal{diet.Protein: diet.PerMcal(45 / intake * 110)})
 		if f := findingOf(t, a, diet.Protein, diet.Minimum); f.Margin != 0 || f.Short() {
 			t.Errorf("at %v: %+v", intake, f)
+		}
+	}
+}
+
+// What a pencil makes of the fields of a finding is its need, whatever the
+// nutrient and the intake, and never less than what is printed.
+func TestAFindingCanBeRedoneFromItsFields(t *testing.T) {
+	full := map[diet.Nutrient]diet.PerMcal{}
+	for n := diet.Protein; n <= diet.Manganese; n++ {
+		full[n] = 1
+	}
+	for _, intake := range []float64{50, 75, 76, 99, 100, 110, 130, 200} {
+		for _, s := range []diet.Standard{diet.AAFCO, diet.FEDIAF, diet.NRC2006} {
+			for _, a := range []diet.Adequacy{fedDog(t, s, intake), fedCat(t, s, intake)} {
+				a.Profile = profileOf(t, full)
+				list, err := a.Check()
+				if err != nil || len(list) < 4 {
+					t.Fatal(list, err)
+				}
+				for _, f := range list {
+					want := float64(f.Printed)
+					switch {
+					case f.Ratio > 0:
+						want = f.Ratio // of 1 g of phosphorus
+					case f.Reference > 0:
+						want *= max(1, f.Reference/f.Intake)
+					}
+					if far(float64(f.Need), want) {
+						t.Errorf("%v %v at %v: need %v, and by its fields %v: %+v", s, f.Nutrient, intake, f.Need, want, f)
+					}
+				}
+			}
 		}
 	}
 }

@@ -18,12 +18,11 @@ type standardTable struct {
 
 // limit is one figure of a standard.
 type limit struct {
-	nutrient  Nutrient
-	rule      Rule
-	amount    float64 // g/1000 kcal, or the multiple of the phosphorus
-	only      condition
-	reference float64 // where it is not that of the table
-	source    *advice.Source
+	nutrient Nutrient
+	rule     Rule
+	amount   float64 // g/1000 kcal, or the multiple of the phosphorus
+	only     condition
+	source   *advice.Source
 }
 
 // phase is the part of the growth of a dog that FEDIAF tells apart.

@@ -102,7 +102,7 @@ var standardTables = [...]standardTable{
 		{nutrient: Isoleucine, rule: Minimum, amount: 1.08, source: fediafCat100},
 		{nutrient: Lysine, rule: Minimum, amount: 0.85, source: fediafCat100},
 		{nutrient: Methionine, rule: Minimum, amount: 0.43, source: fediafCat100},
-		{nutrient: MethionineCystine, rule: Minimum, amount: dm(0.45), reference: 75, source: fediafCat},
+		{nutrient: MethionineCystine, rule: Minimum, amount: 0.85, source: fediafCat100},
 		{nutrient: Phenylalanine, rule: Minimum, amount: 1.00, source: fediafCat100},
 		{nutrient: Threonine, rule: Minimum, amount: 1.30, source: fediafCat100},
 		{nutrient: Tryptophan, rule: Minimum, amount: 0.33, source: fediafCat100},

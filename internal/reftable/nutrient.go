@@ -147,14 +147,10 @@ func scaled(r Row, in inputs) (float64, error) {
 func referenceIntake(r Row, _ inputs) (float64, error) {
 	standard, rest, _ := strings.Cut(r.ID, "-ref-")
 	animal, which, _ := strings.Cut(rest, "-")
-	if standards[standard] == 0 || rest == "" {
+	if standards[standard] == 0 || rest == "" || which == "low" {
 		return 0, ErrNoEvaluator
 	}
-	nutrient := "protein"
-	if which == "low" {
-		nutrient = "methionine-cystine" // printed at the lower intake only
-	}
-	f, err := finding(nutrient, diet.Minimum, diet.Adequacy{
+	f, err := finding("protein", diet.Minimum, diet.Adequacy{
 		Standard: standards[standard], Stage: diet.Maintenance, Animal: energy.Animal{Species: species(inputs{"species": animal})},
 	}, "")
 	return f.Reference, err
