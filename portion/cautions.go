@@ -36,11 +36,14 @@ func (r Ration) Cautions() []advice.Caution {
 	return c
 }
 
-// animal returns the animal with what the stage of the estimate says of it. A
+// animal returns the animal with what the stage of the estimate says of it.
+func (r *Ration) animal() energy.Animal { return animalOf(&r.need) }
+
+// animalOf returns the animal of an estimate with what its stage says of it. A
 // nursling is growing by its age.
-func (r *Ration) animal() energy.Animal {
-	a := r.need.Animal
-	switch r.need.Stage.(type) {
+func animalOf(need *energy.Estimate) energy.Animal {
+	a := need.Animal
+	switch need.Stage.(type) {
 	case energy.Growth:
 		a.Circumstances |= energy.Growing
 	case energy.Gestation:

@@ -5,6 +5,8 @@ import (
 	"strconv"
 
 	"example.org/bowlgram/diet"
+	"example.org/bowlgram/energy"
+	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/internal/strictjson"
 	"example.org/bowlgram/units"
 )
@@ -14,8 +16,12 @@ import (
 type Liquid struct {
 	Name   string                `json:"name,omitzero"`
 	Energy units.EnergyPerVolume `json:"energy"` // of the made-up liquid, 0.2 to 3 kcal/mL (ours)
-	// Water is the water in it by volume, mL in 100 mL; zero: not known.
+	// Water is the water in it by volume, mL in 100 mL, 30 or more (ours); zero:
+	// not known.
 	Water units.Percent `json:"water,omitzero"`
+	// Food is what [LiquidFood] made it of, for whom it is and what is to be said
+	// of its label. Zero: not given, and said to be unknown.
+	Food diet.Food `json:"food,omitzero"`
 }
 
 // UnmarshalJSON reads a liquid. A member of unknown name, or one that stands
@@ -27,19 +33,50 @@ func (l *Liquid) UnmarshalJSON(data []byte) error {
 
 // LiquidFood returns a food as a liquid, by the volume on its label: see
 // [diet.Food.PerVolume], whose errors are passed on. [diet.Mix.Food] makes such a
-// food of powder or a can and water.
+// food of powder or a can and water. What is not poured as it is, dry food,
+// powder and oil, is refused, and so is a food of less water than a liquid has,
+// or of more than its volume holds. Up to 2 % more (ours) is the reading of a jug
+// and is taken as 100 %.
 func LiquidFood(f diet.Food) (Liquid, error) {
+	var errs units.ErrorList
+	switch f.Form {
+	case diet.Dry, diet.SemiMoist, diet.Powder, diet.FatOrOil:
+		errs = append(errs, unfit("form", f.Form.String(), "a liquid, or wet food thinned with water", madeUp))
+	}
 	perVolume, err := f.PerVolume()
-	if err != nil {
-		return Liquid{}, err
+	if errs = add(errs, err); len(errs) > 0 {
+		return Liquid{}, errs.Err()
 	}
 	d, err := f.Density()
 	if err != nil {
 		return Liquid{}, err
 	}
-	gramsPerMillilitre := perVolume.KilocaloriesPerMillilitre() / d.Energy.KilocaloriesPerGram()
-	return Liquid{Name: f.Name, Energy: perVolume, Water: f.Analysis.Moisture * units.Percent(gramsPerMillilitre)}, nil
+	l := Liquid{Name: f.Name, Energy: perVolume, Food: f}
+	if moisture, known := moistureOf(&f); known {
+		gramsPerMillilitre := perVolume.KilocaloriesPerMillilitre() / d.Energy.KilocaloriesPerGram()
+		l.Water = moisture * units.Percent(gramsPerMillilitre)
+		const jug = 102
+		switch {
+		case l.Water < leastWater:
+			return Liquid{}, unfit("water of "+f.Name, percentText(l.Water)+" of the volume", "30 % or more in a liquid", madeUp)
+		case l.Water > jug:
+			return Liquid{}, unfit("water of "+f.Name, percentText(l.Water)+" of the volume", "at most 100 %", "measure again in a jug what its grams fill")
+		}
+		l.Water = min(l.Water, 100)
+	}
+	return l, nil
 }
+
+// madeUp says how what can't be poured becomes a liquid.
+const madeUp = "it is fed made up with water: Mix"
+
+// percentText writes a percentage for a reader.
+func percentText(p units.Percent) string { return number(float64(p)) + " %" }
+
+// leastWater is the least water in what goes through a bottle or a tube, mL in
+// 100 mL: ours. Milk replacers and slurries have some 80, the driest of cans
+// about 60.
+const leastWater = 30
 
 // Bounds of the energy of a liquid; ours. Milk replacers are 0.74 to 1.3 kcal/mL
 // (shelter charts; Dog Owner's Home Veterinary Handbook), slurries about 1.
@@ -56,14 +93,48 @@ func (l *Liquid) check(errs units.ErrorList) units.ErrorList {
 		}
 		errs = append(errs, unfit("liquid.energy", figure(float64(l.Energy), "kcal/mL"), "0.2 kcal/mL to 3 kcal/mL", hint))
 	}
-	if p := l.Water; p != 0 && !(1 <= p && p <= 100) {
+	if p := l.Water; p != 0 && !(leastWater <= p && p <= 100) {
 		hint := ""
-		if 0 < p && p < 1 {
+		switch {
+		case 0 < p && p < 1:
 			hint = "a fraction for a percentage?"
+		case 1 <= p && p < leastWater:
+			hint = madeUp
 		}
-		errs = append(errs, unfit("liquid.water", figure(float64(p), "%"), "1 % to 100 % of the volume, or none if not known", hint))
+		errs = append(errs, unfit("liquid.water", figure(float64(p), "%"), "30 % to 100 % of the volume, or none if not known", hint))
+	}
+	if l.Food != (diet.Food{}) {
+		errs = l.checkFood(errs)
 	}
 	return errs
+}
+
+// checkFood refuses a liquid whose figures are not those of its food.
+func (l *Liquid) checkFood(errs units.ErrorList) units.ErrorList {
+	made, err := LiquidFood(l.Food)
+	if err != nil {
+		return add(errs, err)
+	}
+	if !near(float64(l.Energy), float64(made.Energy)) {
+		errs = append(errs, unfit("liquid.energy", figure(float64(l.Energy), "kcal/mL"), "that of its food, "+figure(float64(made.Energy), "kcal/mL"), "leave Food out for a liquid of other figures"))
+	}
+	if made.Water != 0 && !near(float64(l.Water), float64(made.Water)) {
+		errs = append(errs, unfit("liquid.water", figure(float64(l.Water), "%"), "that of its food, "+percentText(made.Water), "leave Food out for a liquid of other figures"))
+	}
+	return errs
+}
+
+// cautions returns what is to be said of the liquid as the only food of an
+// animal.
+func (l *Liquid) cautions(need *energy.Estimate) []advice.Caution {
+	if l.Food != (diet.Food{}) {
+		return l.Food.Cautions(animalOf(need))
+	}
+	name := l.Name
+	if name == "" {
+		name = "the liquid"
+	}
+	return []advice.Caution{{Level: advice.Note, Source: ours, Text: "it is not stated whom " + name + " is for, nor whether it is a complete food: read its label"}}
 }
 
 // figure writes a number with its unit, also one that is no number.

@@ -88,12 +88,13 @@ func (b *Bottle) tooSmall(d *liquidDay, capacity units.Volume) error {
 }
 
 // Cautions returns what the feeds must be shown with, the gravest first: those of
-// the need. It is nil where Plan fails.
+// the need, and those of the food. It is nil where Plan fails.
 func (b Bottle) Cautions() []advice.Caution {
 	if _, err := b.Plan(); err != nil {
 		return nil
 	}
-	c := append(b.Need.Cautions(), advice.Caution{
+	c := append(b.Need.Cautions(), b.Liquid.cautions(&b.Need)...)
+	c = append(c, advice.Caution{
 		Level: advice.Note, Source: ours, Text: "weigh in the morning, before the first feed, and work the day's milk out again",
 	})
 	advice.Sort(c)

@@ -55,7 +55,7 @@ func newLiquidDay(need *energy.Estimate, liquid *Liquid, mark units.Volume) (liq
 func (d *liquidDay) least(most units.Volume) (int, bool) {
 	const roundoff = 1e-9 // of a mark, where most is a whole number of them
 	each := int64(math.Floor(float64(most/d.mark) + roundoff))
-	if each == 0 {
+	if each < 1 {
 		return 0, false
 	}
 	n := (d.count + each - 1) / each

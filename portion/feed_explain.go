@@ -34,6 +34,8 @@ func (t Tube) Explain() string {
 	return explainFeeds(&f, &t.Need, t.Cautions(), func(s *strings.Builder) {
 		fmt.Fprintf(s, "feed      %s ÷ %s kg = %s\n", millilitres(f.Largest()), number(kg), perKilogram(f.Largest(), kg))
 		if t.Flush > 0 {
+			given := f.Largest() + t.Flush
+			fmt.Fprintf(s, "          (%s + %s) ÷ %s kg = %s with the flush\n", millilitres(f.Largest()), millilitres(t.Flush), number(kg), perKilogram(given, kg))
 			fmt.Fprintf(s, "flush     %d × %s = %s of water\n", f.Number, millilitres(t.Flush), millilitres(t.flushes()))
 		}
 		if t.Liquid.Water > 0 {

@@ -21,14 +21,19 @@ func TestExplainOfFeedsCanBeRedoneByHand(t *testing.T) {
 			"syringe   205.5 mL a day in marks of 0.5 mL, 205.5 kcal",
 			"feeds     41.5 mL + 41 mL + 41 mL + 41 mL + 41 mL",
 			"feed      41.5 mL ÷ 4.2 kg = 9.9 mL/kg",
+			"          (41.5 mL + 10 mL) ÷ 4.2 kg = 12.3 mL/kg with the flush",
 			"flush     5 × 10 mL = 50 mL of water",
 			"water     205.5 mL × 84.18 % = 172.99 mL in the feed, 222.99 mL in all",
 			"goal      252 mL of water a day, 29.01 mL short",
 			"caution   warn: the water is 29 mL short of the day's 252 mL (173 mL in the feed and 50 mL in flushes): the veterinarian says how it is given [ours, not published]",
+			"caution   note: it is not stated whom Ostlehouse Convalescent slurry is for, nor whether it is a complete food: read its label [ours, not published]",
+			"caution   note: the largest feed with its flush is 12.3 mL/kg: give it slowly, and look for vomiting and drooling [ours, not published]",
 		}},
 		{"above the goal", above.Explain(), "goal ", []string{
 			"goal      200 mL of water a day, 22.99 mL above it",
 			"caution   warn: the water is 23 mL above the day's 200 mL (173 mL in the feed and 50 mL in flushes): ask the veterinarian [ours, not published]",
+			"caution   note: it is not stated whom Ostlehouse Convalescent slurry is for, nor whether it is a complete food: read its label [ours, not published]",
+			"caution   note: the largest feed with its flush is 12.3 mL/kg: give it slowly, and look for vomiting and drooling [ours, not published]",
 		}},
 		{"a bottle", kittenAt(200, 7).Explain(), "liquid ", []string{
 			"liquid    as given, 0.74 kcal/mL",
@@ -36,6 +41,7 @@ func TestExplainOfFeedsCanBeRedoneByHand(t *testing.T) {
 			"syringe   54 mL a day in marks of 0.5 mL, 40.0 kcal",
 			"feeds     8 mL + 8 mL + 8 mL + 7.5 mL + 7.5 mL + 7.5 mL + 7.5 mL",
 			"stomach   4 mL for each 100 g × 200 g = 8 mL a feed at most",
+			"caution   note: it is not stated whom the liquid is for, nor whether it is a complete food: read its label [ours, not published]",
 			"caution   note: weigh in the morning, before the first feed, and work the day's milk out again [ours, not published]",
 		}},
 	} {

@@ -10,6 +10,7 @@ import (
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/internal/proptest"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
@@ -88,7 +89,7 @@ func TestLiquidOfAMix(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if l.Name != slurry.Name || math.Abs(float64(l.Energy-1)) > 1e-12 || math.Abs(float64(l.Water-slurry.Water)) > 1e-9 {
+	if l.Name != slurry.Name || math.Abs(float64(l.Energy-1)) > 1e-12 || math.Abs(float64(l.Water-slurry.Water)) > 1e-9 || l.Food != f {
 		t.Errorf("%+v, want %+v", l, slurry)
 	}
 }
@@ -197,7 +198,8 @@ func TestBottlesRefused(t *testing.T) {
 		{"NaN mark", func(b *portion.Bottle) { b.Mark = units.Volume(math.NaN()) }, `portion: mark "not a finite number": want 0.01 mL to 10 mL, as in 0.1 mL, 0.5 mL or 1 mL`},
 		{"the powder", func(b *portion.Bottle) { b.Liquid.Energy = 5.1 }, `portion: liquid.energy "5.1 kcal/mL": want 0.2 kcal/mL to 3 kcal/mL (of the powder? give that of the made-up liquid)`},
 		{"no energy", func(b *portion.Bottle) { b.Liquid.Energy = 0 }, `portion: liquid.energy "0 kcal/mL": want 0.2 kcal/mL to 3 kcal/mL`},
-		{"a fraction", func(b *portion.Bottle) { b.Liquid.Water = 0.84 }, `portion: liquid.water "0.84 %": want 1 % to 100 % of the volume, or none if not known (a fraction for a percentage?)`},
+		{"a fraction", func(b *portion.Bottle) { b.Liquid.Water = 0.84 }, `portion: liquid.water "0.84 %": want 30 % to 100 % of the volume, or none if not known (a fraction for a percentage?)`},
+		{"water of a powder", func(b *portion.Bottle) { b.Liquid.Water = 1.9 }, `portion: liquid.water "1.9 %": want 30 % to 100 % of the volume, or none if not known (it is fed made up with water: Mix)`},
 		{"no need, no age, no energy", func(b *portion.Bottle) { *b = portion.Bottle{Feeds: 7} }, `portion: need "0 kcal": want an estimate of more than 0 kcal a day; portion: weight "": want the animal's weight, for what a feed may be; portion: liquid.energy "0 kcal/mL": want 0.2 kcal/mL to 3 kcal/mL; portion: age "": want 1 d to 8 wk for a bottle (others are not fed by bottle or syringe; a tube needs a veterinarian's plan: Tube)`},
 		{"grown", func(b *portion.Bottle) { b.Need.Animal.Age = 57 }, `portion: age "57 d": want 1 d to 8 wk for a bottle (others are not fed by bottle or syringe; a tube needs a veterinarian's plan: Tube)`},
 		{"half the body", func(b *portion.Bottle) { b.Need.Daily = 75 }, `portion: volume "101.35 mL a day": want at most 100 mL, half the body weight in mL (is the energy that of the made-up liquid?)`},
@@ -235,19 +237,32 @@ func TestTubesRefused(t *testing.T) {
 	}{
 		{
 			"a large feed", func(p *portion.Tube) { p.Feeds = 3 }, true,
-			`energy: feeds "3": 68.5 mL is 16.3 mL/kg a feed, above 15 mL/kg; needed: 4 feeds or more, or the veterinarian's own limit, in mL for each kg: Tube{Most}`,
+			`energy: feeds "3": 68.5 mL with a flush of 10 mL is 18.7 mL/kg a feed, above 15 mL/kg; needed: 4 feeds or more, or the veterinarian's own limit, in mL for each kg: Tube{Most}`,
 		},
 		{
 			"above the plan's own limit", func(p *portion.Tube) { p.Most = 8 }, true,
-			`energy: feeds "5": 41.5 mL is 9.9 mL/kg a feed, above 8 mL/kg; needed: 7 feeds or more, or the veterinarian's own limit, in mL for each kg: Tube{Most}`,
+			`energy: feeds "5": 41.5 mL with a flush of 10 mL is 12.3 mL/kg a feed, above the 8 mL/kg of the plan; needed: 9 feeds or more, or a smaller flush, or a richer liquid`,
 		},
 		{
 			"no number is enough", func(p *portion.Tube) { p.Most = 1 }, true,
-			`energy: feeds "5": 41.5 mL is 9.9 mL/kg a feed, above 1 mL/kg; needed: the veterinarian's own limit, in mL for each kg: Tube{Most}`,
+			`energy: feeds "5": 41.5 mL with a flush of 10 mL is 12.3 mL/kg a feed, above the 1 mL/kg of the plan; needed: a smaller flush, or a richer liquid`,
 		},
+		{
+			"above the plan's own limit without a flush", func(p *portion.Tube) { p.Most, p.Flush = 8, 0 }, true,
+			`energy: feeds "5": 41.5 mL is 9.9 mL/kg a feed, above the 8 mL/kg of the plan; needed: 7 feeds or more, or a richer liquid`,
+		},
+		// 308 × 149 / 177 + 24 × 42 = 259.28 + 1008 mL of water, 302 mL/kg.
+		{"drowned in flushes", func(p *portion.Tube) {
+			p.Need = must(energy.Prescribed{Animal: p.Need.Animal, Daily: 308, By: "Dr Ysolde Crake"})
+			p.Feeds, p.Flush, p.Goal, p.Most = 24, 42, 0, 15
+		}, false, `portion: water "1267.28 mL a day": want at most 1260 mL in the feeds and the flushes, 300 mL/kg (fewer or smaller flushes, or a richer liquid)`},
+		{"drowned, its water not known", func(p *portion.Tube) {
+			p.Need = must(energy.Prescribed{Animal: p.Need.Animal, Daily: 308, By: "Dr Ysolde Crake"})
+			p.Feeds, p.Flush, p.Goal, p.Liquid.Water = 24, 42, 0, 0
+		}, false, `portion: water "1316 mL a day": want at most 1260 mL in the feeds and the flushes, 300 mL/kg (fewer or smaller flushes, or a richer liquid)`},
 		{"no feeds", func(p *portion.Tube) { p.Feeds = 0 }, false, `portion: feeds "0": want 1 to 24 a day`},
 		{"a limit that is none", func(p *portion.Tube) { p.Most = -1 }, false, `portion: most "-1 mL": want what the plan allows for one feed, in mL for each kg of body weight, or none`},
-		{"a large flush", func(p *portion.Tube) { p.Flush = 43 }, false, `portion: flush "43 mL": want 0 mL to 42 mL after a feed, 10 mL/kg`},
+		{"a large flush", func(p *portion.Tube) { p.Feeds, p.Flush, p.Most = 10, 43, 20 }, false, `portion: flush "43 mL": want 0 mL to 42 mL after a feed, 10 mL/kg`},
 		{"NaN flush", func(p *portion.Tube) { p.Flush = units.Volume(math.NaN()) }, false, `portion: flush "not a finite number": want 0 mL to 42 mL after a feed, 10 mL/kg`},
 		{"a goal in mL/kg", func(p *portion.Tube) { p.Goal = 30 }, false, `portion: goal "30 mL": want 42 mL to 1260 mL a day, 10 to 300 mL/kg, or none`},
 		{"a goal and no water", func(p *portion.Tube) { p.Liquid.Water = 0 }, false, `portion: liquid.water "": want the water in the liquid, mL in 100 mL, to hold it against the goal`},
@@ -279,8 +294,21 @@ func TestTubeCautions(t *testing.T) {
 		return ""
 	}
 	p := tubeDay(3, 5)
+	// (41.5 + 10) / 4.2
+	if got, want := said(p, "largest feed"), "note: the largest feed with its flush is 12.3 mL/kg: give it slowly, and look for vomiting and drooling [ours, not published]"; got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+	p.Flush = 0 // 41.5 / 4.2 = 9.9
 	if got := said(p, "largest feed"); got != "" {
 		t.Errorf("9.9 mL/kg: %s", got)
+	}
+	p.Flush = 11
+	if got, want := said(p, "a flush of"), "warn: a flush of 11 mL is more than the published 3 to 10 mL: is it that of one feed? [Veterinary Medicine, Incorporating enteral nutrition into your practice, p. 5: 3 to 10 mL four times a day, also when the tube isn't used]"; got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+	p.Flush = 10
+	if got := said(p, "a flush of"); got != "" {
+		t.Errorf("10 mL: %s", got)
 	}
 	if got, want := said(p, "water is"), "warn: the water is 29 mL short of the day's 252 mL (173 mL in the feed and 50 mL in flushes): the veterinarian says how it is given [ours, not published]"; got != want {
 		t.Errorf("got  %s\nwant %s", got, want)
@@ -302,7 +330,11 @@ func TestTubeCautions(t *testing.T) {
 		t.Errorf("got  %s\nwant %s", got, want)
 	}
 	p.Feeds, p.Most = 2, 25
-	if got, want := said(p, "largest feed"), "warn: the largest feed is 24.5 mL/kg, above the published 20: as the plan states [Veterinary Medicine, Incorporating enteral nutrition into your practice, p. 3: most patients bear 5 to 20 mL/kg a feed]"; got != want {
+	if got, want := said(p, "largest feed"), "refer: the largest feed is 24.5 mL/kg, above the published 20: as the plan states [Veterinary Medicine, Incorporating enteral nutrition into your practice, p. 3: most patients bear 5 to 20 mL/kg a feed]"; got != want {
+		t.Errorf("got  %s\nwant %s", got, want)
+	}
+	p.Feeds, p.Most = 5, 21
+	if got, want := said(p, "a feed, above"), "refer: the plan allows 21 mL/kg a feed, above the published 20: ask whether that is meant [Veterinary Medicine, Incorporating enteral nutrition into your practice, p. 3: most patients bear 5 to 20 mL/kg a feed]"; got != want {
 		t.Errorf("got  %s\nwant %s", got, want)
 	}
 	// What is to be said of the animal comes with it.
@@ -420,11 +452,139 @@ func TestFeedPlansThroughJSON(t *testing.T) {
 	}
 }
 
+// A tablespoon is 14.787 mL: 14 g of powder with 4 % of water hold 0.56 g, 3.79 %
+// of it. Of a can in a cup of 236.6 mL, 240 g at 78 %, 79.1 % is water.
 func TestFoodThatIsNoLiquid(t *testing.T) {
+	const mix = " (it is fed made up with water: Mix)"
+	of := func(form diet.Form, moisture units.Percent, unit string, grams units.Mass) diet.Food {
+		return diet.Food{
+			Name: "food", Form: form, Analysis: diet.Analysis{Moisture: moisture},
+			Label: diet.Label{Energy: 1200, Serving: diet.Serving{Name: unit, Mass: grams}},
+		}
+	}
+	thin := func(grams units.Mass) diet.Food {
+		f := of(diet.Liquid, 92, "100 mL", grams)
+		f.Label.Energy = 500
+		return f
+	}
+	oil := of(0, 0, "mL", 1)
+	oil.Analysis.None = diet.Moisture
+	for _, test := range []struct {
+		name string
+		food diet.Food
+		want string
+	}{
+		{"powder", of(diet.Powder, 4, "tbsp", 7), `portion: form "powder": want a liquid, or wet food thinned with water` + mix},
+		{"kibble", of(diet.Dry, 9, "US cup", 100), `portion: form "dry": want a liquid, or wet food thinned with water` + mix},
+		{"soft", of(diet.SemiMoist, 25, "US cup", 120), `portion: form "semi_moist": want a liquid, or wet food thinned with water` + mix},
+		{"oil", of(diet.FatOrOil, 0, "tbsp", 13.6), `portion: form "fat_or_oil": want a liquid, or wet food thinned with water` + mix},
+		{"powder of no form", of(0, 4, "tbsp", 14), `portion: water of food "3.79 % of the volume": want 30 % or more in a liquid` + mix},
+		{"said to be without water", oil, `portion: water of food "0 % of the volume": want 30 % or more in a liquid` + mix},
+		{"more water than room", thin(112), `portion: water of food "103.04 % of the volume": want at most 100 % (measure again in a jug what its grams fill)`},
+	} {
+		l, err := portion.LiquidFood(test.food)
+		var field *units.FieldError
+		if !errors.As(err, &field) || err.Error() != test.want || l != (portion.Liquid{}) {
+			t.Errorf("%s: %+v, error\n%v\nwant\n%s", test.name, l, err, test.want)
+		}
+	}
+	if l, err := portion.LiquidFood(of(diet.Wet, 78, "US cup", 240)); err != nil || math.Abs(float64(l.Water)-79.1) > 0.05 {
+		t.Errorf("a can: %v, %v", l.Water, err)
+	}
+	// 92 % in 1.1 g/mL is 101.2 %: the reading of the jug.
+	if l, err := portion.LiquidFood(thin(110)); err != nil || l.Water != 100 {
+		t.Errorf("broth: %v, %v", l.Water, err)
+	}
 	if l, err := portion.LiquidFood(kibble); err == nil || l != (portion.Liquid{}) {
-		t.Errorf("%+v, %v", l, err)
+		t.Errorf("no volume: %+v, %v", l, err)
 	}
 	if l, err := portion.LiquidFood(diet.Food{Name: "a can without a label"}); err == nil || l != (portion.Liquid{}) {
 		t.Errorf("%+v, %v", l, err)
+	}
+}
+
+// milk is 153 kcal in 150 mL and 155 g, for kittens.
+func milk() diet.Food {
+	return diet.Food{
+		Name: "Finnimore Orphan Milk", Form: diet.Liquid, Role: diet.Complete,
+		For:      diet.Purpose{Species: diet.Cats, Stages: diet.Growth},
+		Label:    diet.Label{Serving: diet.Serving{Name: "150 mL", Energy: 153, Mass: 155}},
+		Analysis: diet.Analysis{Moisture: 81.4},
+	}
+}
+
+func TestWhatTheLiquidIsFor(t *testing.T) {
+	dogs := milk()
+	dogs.Name, dogs.Role, dogs.For = "Pup milk", diet.Complementary, diet.Purpose{Species: diet.Dogs, Stages: diet.Maintenance}
+	for _, test := range []struct {
+		food diet.Food
+		want []string // the beginnings of what is said of it
+	}{
+		{milk(), nil},
+		{dogs, []string{
+			"refer: Pup milk is food for dogs, not for cats", "refer: Pup milk is a complementary food",
+			"warn: Pup milk is food for maintenance, not for a growing animal",
+		}},
+	} {
+		l, err := portion.LiquidFood(test.food)
+		if err != nil {
+			t.Fatal(err)
+		}
+		bottle, tube := kittenAt(300, 8), tubeDay(3, 5)
+		bottle.Liquid, tube.Liquid = l, l
+		tube.Need = must(energy.Prescribed{Animal: bottle.Need.Animal, Daily: 60, By: "Dr Ysolde Crake"})
+		tube.Feeds, tube.Flush, tube.Goal, tube.Most = 24, 0, 0, 0
+		for what, c := range map[string][]advice.Caution{"bottle": bottle.Cautions(), "tube": tube.Cautions()} {
+			if len(c) == 0 {
+				t.Fatalf("%s of %s: no plan", what, test.food.Name)
+			}
+			var got []string
+			for _, x := range c {
+				if strings.Contains(x.Text, test.food.Name) {
+					got = append(got, x.String())
+				}
+			}
+			if len(got) != len(test.want) {
+				t.Fatalf("%s of %s: %q", what, test.food.Name, got)
+			}
+			for i, want := range test.want {
+				if !strings.HasPrefix(got[i], want) {
+					t.Errorf("%s of %s: %s, want %s", what, test.food.Name, got[i], want)
+				}
+			}
+		}
+		// It is there when the plan is read back.
+		text, err := json.Marshal(bottle)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var back portion.Bottle
+		if err := json.Unmarshal(text, &back); err != nil || back != bottle {
+			t.Errorf("read back: %+v, %v", back, err)
+		}
+		if _, err := back.Plan(); err != nil {
+			t.Error(err)
+		}
+	}
+}
+
+func TestLiquidThatIsNotItsFood(t *testing.T) {
+	l, err := portion.LiquidFood(milk())
+	if err != nil {
+		t.Fatal(err)
+	}
+	b := kittenAt(300, 8)
+	b.Liquid = l
+	b.Liquid.Energy, b.Liquid.Water = 1.2, 70
+	// 153 / 150 kcal/mL, and 155 × 0.814 / 150 of the volume.
+	const want = `portion: liquid.energy "1.2 kcal/mL": want that of its food, 1.02 kcal/mL (leave Food out for a liquid of other figures); ` +
+		`portion: liquid.water "70 %": want that of its food, 84.11 % (leave Food out for a liquid of other figures)`
+	if _, err := b.Plan(); err == nil || err.Error() != want {
+		t.Errorf("%v\nwant %s", err, want)
+	}
+	b.Liquid = l
+	b.Liquid.Food.Form = diet.Powder
+	if _, err := b.Plan(); err == nil || !strings.HasPrefix(err.Error(), `portion: form "powder": `) {
+		t.Errorf("of powder: %v", err)
 	}
 }

@@ -3,6 +3,7 @@ package portion
 import (
 	"math"
 	"strconv"
+	"strings"
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
@@ -19,10 +20,10 @@ type Tube struct {
 	Liquid Liquid          `json:"liquid"`
 	Feeds  int             `json:"feeds"`          // a day
 	Mark   units.Volume    `json:"mark,omitzero"`  // of the syringe; zero is DefaultMark
-	Flush  units.Volume    `json:"flush,omitzero"` // water after each feed; it is no food
+	Flush  units.Volume    `json:"flush,omitzero"` // water after each feed; it is no food, and counts in what a feed may be
 	Goal   units.Volume    `json:"goal,omitzero"`  // the plan's water for the day, all of it; zero: not given
-	// Most is what the plan allows for one feed, in mL for each kg of body
-	// weight, where that is more than 15. Zero: it states nothing.
+	// Most is what the plan allows for one feed with its flush, in mL for each
+	// kg of body weight. Zero: it states nothing, and 15 is the limit.
 	Most units.Volume `json:"most,omitzero"`
 }
 
@@ -33,8 +34,9 @@ func (t *Tube) UnmarshalJSON(data []byte) error {
 	return strictjson.Record("portion", "tube", data, func(p plain) { *t = Tube(p) })
 }
 
-// What one feed may be, in mL for each kg of body weight: ours, below the
-// published 5 to 20 that most patients bear.
+// What one feed with its flush may be, in mL for each kg of body weight: ours,
+// below the published 5 to 20 that most patients bear. The flush goes into the
+// same stomach.
 const (
 	noteFeed = 10
 	mostFeed = 15
@@ -46,7 +48,12 @@ const (
 const (
 	maxFlush         = 10 // mL/kg after a feed
 	minGoal, maxGoal = 10, 300
+
+	maxWater = maxGoal // mL/kg a day, in the feeds and the flushes
 )
+
+// publishedFlush is the largest published flush, that of a cat or a dog.
+const publishedFlush = 10 * units.Millilitre
 
 var (
 	sourceTolerated = advice.Source{Work: "Veterinary Medicine, Incorporating enteral nutrition into your practice", Where: "p. 3: most patients bear 5 to 20 mL/kg a feed", Seen: advice.Primary}
@@ -54,9 +61,11 @@ var (
 )
 
 // Plan returns the feeds of the day, rounded once to the marks, and the water in
-// them. All faults come back at once. A largest feed of more than 15 mL/kg, or
-// of more than Most, is an [*energy.VeterinarianError] that says how many feeds
-// are enough.
+// them. All faults come back at once. A largest feed that is more than 15 mL/kg
+// with its flush, or more than Most, is an [*energy.VeterinarianError] that says
+// how many feeds are enough. A day of more than 300 mL/kg of water, feeds and
+// flushes together, is refused; where the water of the liquid is not known all
+// of it is counted.
 func (t Tube) Plan() (Feeds, error) {
 	d, errs := newLiquidDay(&t.Need, &t.Liquid, t.Mark)
 	if err := t.checkPlan(); err != nil {
@@ -90,8 +99,14 @@ func (t Tube) Plan() (Feeds, error) {
 	}
 	f := d.feeds(t.Feeds)
 	f.Flush, f.Goal = t.Flush, t.Goal
+	all := f.Volume + t.flushes()
 	if t.Liquid.Water > 0 {
 		f.Water = f.FeedWater() + t.flushes()
+		all = f.Water
+	}
+	if all.Millilitres() > maxWater*kg {
+		return Feeds{}, unfit("water", millilitres(all)+" a day", "at most "+millilitres(units.Volume(maxWater*kg))+
+			" in the feeds and the flushes, 300 mL/kg", "fewer or smaller flushes, or a richer liquid")
 	}
 	return f, nil
 }
@@ -130,17 +145,30 @@ func (t *Tube) checkFeed(d *liquidDay, kg float64) error {
 	}
 	limit := most * units.Volume(kg)
 	largest := d.feeds(t.Feeds).Largest()
-	if !(float64(largest) > float64(limit)*(1+1e-12)) {
+	given := largest + max(t.Flush, 0)
+	if !(float64(given) > float64(limit)*(1+1e-12)) {
 		return nil
 	}
-	need := "the veterinarian's own limit, in mL for each kg: Tube{Most}"
-	if n, ok := d.least(limit); ok {
-		need = strconv.Itoa(n) + " feeds or more, or " + need
+	reason := millilitres(largest)
+	if t.Flush > 0 {
+		reason += " with a flush of " + millilitres(t.Flush)
 	}
-	return &energy.VeterinarianError{
-		Field: "feeds", Value: strconv.Itoa(t.Feeds),
-		Reason: millilitres(largest) + " is " + perKilogram(largest, kg) + " a feed, above " + millilitres(most) + "/kg", Need: need,
+	reason += " is " + perKilogram(given, kg) + " a feed, above "
+	var remedies []string
+	if n, ok := d.least(limit - max(t.Flush, 0)); ok {
+		remedies = append(remedies, strconv.Itoa(n)+" feeds or more")
 	}
+	if t.Most > 0 { // another limit is no remedy: this one is the veterinarian's
+		reason += "the " + millilitres(most) + "/kg of the plan"
+		if t.Flush > 0 {
+			remedies = append(remedies, "a smaller flush")
+		}
+		remedies = append(remedies, "a richer liquid")
+	} else {
+		reason += millilitres(most) + "/kg"
+		remedies = append(remedies, "the veterinarian's own limit, in mL for each kg: Tube{Most}")
+	}
+	return &energy.VeterinarianError{Field: "feeds", Value: strconv.Itoa(t.Feeds), Reason: reason, Need: strings.Join(remedies, ", or ")}
 }
 
 // perKilogram writes the size of a feed against the body.
@@ -149,23 +177,33 @@ func perKilogram(v units.Volume, kg float64) string {
 }
 
 // Cautions returns what the feeds must be shown with, the gravest first: those of
-// the need, what a feed is against the body, and the water. It is nil where Plan
-// fails.
+// the need and of the food, what a feed is against the body, and the water. It is
+// nil where Plan fails.
 func (t Tube) Cautions() []advice.Caution {
 	f, err := t.Plan()
 	if err != nil {
 		return nil
 	}
-	c := t.Need.Cautions()
+	c := append(t.Need.Cautions(), t.Liquid.cautions(&t.Need)...)
 	kg := t.Need.Animal.Weight.Kilograms()
-	switch each := f.Largest().Millilitres() / kg; {
-	case each > publishedFeed:
-		c = append(c, advice.Caution{Level: advice.Warn, Source: sourceTolerated, Text: "the largest feed is " + perKilogram(f.Largest(), kg) + ", above the published 20: as the plan states"})
-	case each > noteFeed:
-		c = append(c, advice.Caution{Level: advice.Note, Source: ours, Text: "the largest feed is " + perKilogram(f.Largest(), kg) + ": give it slowly, and look for vomiting and drooling"})
+	what := "the largest feed"
+	if t.Flush > 0 {
+		what += " with its flush"
 	}
-	if t.Flush == 0 {
+	given := f.Largest() + t.Flush
+	switch each := given.Millilitres() / kg; {
+	case each > publishedFeed:
+		c = append(c, advice.Caution{Level: advice.Refer, Source: sourceTolerated, Text: what + " is " + perKilogram(given, kg) + ", above the published 20: as the plan states"})
+	case t.Most > publishedFeed:
+		c = append(c, advice.Caution{Level: advice.Refer, Source: sourceTolerated, Text: "the plan allows " + millilitres(t.Most) + "/kg a feed, above the published 20: ask whether that is meant"})
+	case each > noteFeed:
+		c = append(c, advice.Caution{Level: advice.Note, Source: ours, Text: what + " is " + perKilogram(given, kg) + ": give it slowly, and look for vomiting and drooling"})
+	}
+	switch {
+	case t.Flush == 0:
 		c = append(c, advice.Caution{Level: advice.Warn, Source: sourceFlush, Text: "no flush is planned: a tube is flushed with water after each feed, 3 to 10 mL"})
+	case t.Flush > publishedFlush:
+		c = append(c, advice.Caution{Level: advice.Warn, Source: sourceFlush, Text: "a flush of " + millilitres(t.Flush) + " is more than the published 3 to 10 mL: is it that of one feed?"})
 	}
 	if short, ok := f.Shortfall(); ok {
 		c = append(c, waterCaution(&f, short)...)

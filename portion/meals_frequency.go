@@ -102,10 +102,7 @@ func MealsFor(need energy.Estimate) (Frequency, bool) {
 }
 
 // stageOf returns the circumstances of the animal with what the stage says.
-func stageOf(need energy.Estimate) energy.Circumstances {
-	r := Ration{need: need}
-	return r.animal().Circumstances
-}
+func stageOf(need energy.Estimate) energy.Circumstances { return animalOf(&need).Circumstances }
 
 // appendFrequency says where so many meals a day are fewer than recommended. It
 // is a caution, never a refusal.

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/internal/enum"
@@ -101,7 +102,8 @@ var (
 // a day by that basis, less the water in the food. It needs the moisture of every
 // food; nothing that isn't given is guessed. The water that the body makes of the
 // food, some 13 mL for each 100 kcal, is not counted, since the published figures
-// are of what is taken in. A nursling drinks milk and is refused.
+// are of what is taken in. An analysis that says that there is none, as that of an
+// oil does, gives 0 mL. A nursling drinks milk and is refused.
 //
 // All faults come back at once, as [*units.FieldError].
 func (r Ration) Water(basis WaterBasis) (Water, error) {
@@ -127,8 +129,8 @@ func (r Ration) Water(basis WaterBasis) (Water, error) {
 	w := Water{Basis: basis}
 	var dry units.Mass
 	for i := range r.n {
-		moisture := r.menu[i].Food.Analysis.Moisture
-		if moisture == 0 {
+		moisture, known := moistureOf(&r.menu[i].Food)
+		if !known {
 			errs = append(errs, unfit("moisture of "+r.menu[i].Food.Name, "", "the moisture on the label, for the water that is eaten", ""))
 			continue
 		}
@@ -149,6 +151,15 @@ func (r Ration) Water(basis WaterBasis) (Water, error) {
 	}
 	w.Drink.Low, w.Drink.High = max(w.Total.Low-w.Food, 0), max(w.Total.High-w.Food, 0)
 	return w, nil
+}
+
+// moistureOf returns the water of a food as fed, and false where it isn't known.
+// Where the analysis says that there is none, or asks for the default of a fat or
+// an oil, that is known to be 0 %.
+func moistureOf(f *diet.Food) (units.Percent, bool) {
+	a := &f.Analysis
+	none := a.None.Has(diet.Moisture) || a.Defaults == diet.FatOrOil
+	return a.Moisture, a.Moisture != 0 || none
 }
 
 // waterOf returns low and high, in mL, for each of n. The conversions keep the

@@ -62,6 +62,33 @@ func TestWaterOfADog(t *testing.T) {
 	}
 }
 
+// An oil has no water, which its analysis says one way or the other: of 400 g of
+// food with 10 % and 20 g of oil 40 mL is water.
+func TestWaterWithAnOil(t *testing.T) {
+	oil := asFed("oil", 8800)
+	oil.Form = diet.FatOrOil
+	none, byDefault := oil, oil
+	none.Analysis.None, byDefault.Analysis.Defaults = diet.Moisture, diet.FatOrOil
+	need := must(energy.Prescribed{Animal: animalOf(energy.Dog, 30, 0), Daily: 1436 + 176, By: "a veterinarian"})
+	for _, f := range []diet.Food{none, byDefault} {
+		r, err := portion.Weigh(need, diet.Menu{{Food: f, Amount: diet.Fixed(20)}, {Food: moist("dry", 3590, 10), Amount: diet.Rest()}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		// (400 − 40 + 20) × 2 to 3 mL.
+		if w, err := r.Water(portion.ByDryMatter); err != nil || !closeTo(w.Food, 40) || !closeTo(w.Total.Low, 760) || !closeTo(w.Total.High, 1140) {
+			t.Errorf("%+v, %v", w, err)
+		}
+	}
+	r, err := portion.Weigh(need, diet.Menu{{Food: oil, Amount: diet.Fixed(20)}, {Food: moist("dry", 3590, 10), Amount: diet.Rest()}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := r.Water(0); err == nil {
+		t.Error("an oil that doesn't say so was taken to have none")
+	}
+}
+
 // Seefeldt and Chapman 1979 in DiBartola, Table 1-10: cats on dry food, 76.9 g of dry
 // matter with 7.4 g of water, drank 167.2 mL; on canned food, 116 g of water eaten,
 // 22.8 mL. The dry-fed ones are within 2 to 3 mL/g; canned food holds it all.
