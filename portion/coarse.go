@@ -26,8 +26,9 @@ const (
 	referDay = 0.10
 )
 
-// scaleCautions says what the scale does to the day and to so many meals.
-func (w *Weighed) scaleCautions(meals int) []advice.Caution {
+// scaleCautions says what the scale does to the day and to the meals of each
+// food, given how it fits those.
+func (w *Weighed) scaleCautions(fitness func(i int) Fitness) []advice.Caution {
 	var c []advice.Caution
 	for i := range w.ration.n {
 		if w.ration.counted(i) {
@@ -41,7 +42,7 @@ func (w *Weighed) scaleCautions(meals int) []advice.Caution {
 					" out of " + trimmed(exact) + " a day, " + signed(100*off) + " %: " + useFiner(finer(exact, w.scale.step)),
 			})
 		}
-		if s, ok := w.fitness(i, meals).Caution(); ok {
+		if s, ok := fitness(i).Caution(); ok {
 			c = append(c, s)
 		}
 	}

@@ -100,9 +100,14 @@ func (w *Weighed) fitness(i, meals int) Fitness {
 	return fitness(w.ration.menu[i].Food.Name, Scale{Step: w.scale.step}, w.scale, w.ration.parts[i].mass, w.counts[i], w.given(i, meals))
 }
 
-// fitness is that of n steps for exact, in so many meals.
+// fitness is that of n steps for exact, in so many meals of one size.
 func fitness(food string, s Scale, steps scale, exact units.Mass, n int64, meals int) Fitness {
-	least := n / int64(meals)
+	return fitnessOfMeals(food, s, steps, exact, n, meals, n/int64(meals), exact/units.Mass(meals))
+}
+
+// fitnessOfMeals is that of meals of which the smallest is least steps, and
+// exactly smallest.
+func fitnessOfMeals(food string, s Scale, steps scale, exact units.Mass, n int64, meals int, least int64, smallest units.Mass) Fitness {
 	f := Fitness{Food: food, Scale: s, Meals: meals, Exact: exact, Day: steps.mass(n), Meal: steps.mass(least)}
 	most := steps.mass(share(n, meals, 0))
 	switch {
@@ -119,7 +124,7 @@ func fitness(food string, s Scale, steps scale, exact units.Mass, n int64, meals
 		f.Grade = Fits
 		return f
 	}
-	f.Finer = finer(exact/units.Mass(meals), s.Step)
+	f.Finer = finer(smallest, s.Step)
 	f.DayOnce = meals > 1 && n >= minSteps && math.Abs(float64(f.Off())) <= 100*warnDay &&
 		(s.Capacity == 0 || f.Day <= s.Capacity)
 	return f

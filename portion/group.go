@@ -188,7 +188,8 @@ var (
 
 // Cautions returns what the order must be shown with, the gravest first: that
 // the intake of each animal is not known, which animals need a bowl of their
-// own, and the refer-level cautions of every plan, with the animal's name.
+// own, and what every plan warns of or refers for, with the names of the animals
+// it is said of.
 func (b OneBowl) Cautions() []advice.Caution {
 	if len(b.Animals) == 0 {
 		return nil
@@ -197,18 +198,34 @@ func (b OneBowl) Cautions() []advice.Caution {
 		Level: advice.Warn, Source: ours,
 		Text: "one bowl for " + strings.Join(b.Animals, ", ") + ": what each eats is not known; weigh every animal often",
 	}}
+	meals := 0
+	if n := len(b.Meals); n > 0 {
+		meals = b.Meals[n-1].Number
+	}
+	names := make(map[advice.Caution][]string)
+	var said []advice.Caution // in the order of the plans
 	for i := range b.plans {
 		p := &b.plans[i]
-		need := &p.Weighed.ration.need
-		if why, source := ownBowl(need); why != "" {
+		if why, source := ownBowl(&p.Weighed.ration.need); why != "" {
 			c = append(c, advice.Caution{Level: advice.Refer, Source: source, Text: p.Animal + " needs a bowl of its own: " + why})
 		}
-		for _, x := range p.Weighed.Cautions(1) {
-			if x.Level == advice.Refer {
-				x.Text = p.Animal + ": " + x.Text
-				c = append(c, x)
+		// The bowl is weighed, not the meals of each: the scale is judged by the day.
+		for _, x := range appendFrequency(p.Weighed.cautions(1), &p.Weighed.ration, meals) {
+			if x.Level == advice.Note {
+				continue
+			}
+			if names[x] == nil {
+				said = append(said, x)
+			}
+			if of := names[x]; !slices.Contains(of, p.Animal) {
+				names[x] = append(of, p.Animal)
 			}
 		}
+	}
+	for _, x := range said {
+		of := names[x]
+		x.Text = strings.Join(of, ", ") + ": " + x.Text
+		c = append(c, x)
 	}
 	advice.Sort(c)
 	return c
@@ -225,6 +242,8 @@ func ownBowl(need *energy.Estimate) (why string, source advice.Source) {
 		return "refeeding", ours
 	case energy.Prescribed:
 		return "a prescribed amount", ours
+	case energy.Nursling:
+		return "a nursling", ours
 	}
 	const watched = energy.Ill | energy.TubeFed | energy.TherapeuticDiet | energy.Diabetic | energy.UrinaryDisease |
 		energy.Pancreatitis | energy.KidneyDisease | energy.LiverDisease
@@ -233,6 +252,10 @@ func ownBowl(need *energy.Estimate) (why string, source advice.Source) {
 	}
 	if need.Animal.DaysUnfed > 0 {
 		return "it has not eaten", sourceGroup
+	}
+	const hungry = energy.Growing | energy.Pregnant | energy.Lactating // it eats more than its share
+	if c := animalOf(need).Circumstances & hungry; c != 0 {
+		return c.String(), ours
 	}
 	return "", advice.Source{}
 }

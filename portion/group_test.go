@@ -130,6 +130,10 @@ func TestAnimalsThatNeedABowlOfTheirOwn(t *testing.T) {
 		{"Pip", energy.Adult{Animal: diabetic, Status: energy.Neutered}},
 		{"Set", givenCat(200)},
 		{"Custard", energy.Adult{Animal: unfed, Status: energy.Neutered}},
+		{"Kit", energy.Growth{Animal: energy.Animal{Species: energy.Cat, Weight: 1000, Age: 80}}},
+		{"Dam", energy.Lactation{Animal: animalOf(energy.Cat, 4, 0), Young: 4, Week: 3}},
+		{"Queen", energy.Gestation{Animal: animalOf(energy.Cat, 4, 0), Week: 6}},
+		{"Pim", energy.Nursling{Animal: energy.Animal{Species: energy.Cat, Weight: 235, Age: 16}}},
 	} {
 		w, err := fed(m.stage, diet.Only(catDry))
 		if err != nil {
@@ -154,6 +158,8 @@ func TestAnimalsThatNeedABowlOfTheirOwn(t *testing.T) {
 		"Larkin needs a bowl of its own: weight loss", "Mudge needs a bowl of its own: refeeding",
 		"Pip needs a bowl of its own: diabetic", "Set needs a bowl of its own: a prescribed amount",
 		"Custard needs a bowl of its own: it has not eaten",
+		"Kit needs a bowl of its own: growing", "Dam needs a bowl of its own: lactating",
+		"Queen needs a bowl of its own: pregnant", "Pim needs a bowl of its own: a nursling",
 	}
 	if d := cmp.Diff(want, got); d != "" {
 		t.Errorf("(-want +got):\n%s", d)
@@ -161,6 +167,31 @@ func TestAnimalsThatNeedABowlOfTheirOwn(t *testing.T) {
 	// The refer-level cautions of a plan stand under its animal's name.
 	if !strings.Contains(fmt.Sprint(b.Cautions()), "refer: Mudge: ") {
 		t.Errorf("%v", b.Cautions())
+	}
+}
+
+// What is wrong with the food is said of the bowl too, once for all whom it is
+// said of. Of 233.1 and 268.1 kcal 60 % are meat.
+func TestOneBowlPassesWarningsOn(t *testing.T) {
+	meat := catWet
+	meat.Name, meat.Role = "meat", diet.Complementary
+	menu := diet.Menu{{Food: meat, Amount: diet.Share(60)}, {Food: catDry, Amount: diet.Rest()}}
+	b, err := portion.Group{penPlan(t, "Nettle", 3.9, menu), penPlan(t, "Sorrel", 4.7, menu), penPlan(t, "Tansy", 4.7, menu)}.OneBowl(2)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var got []string
+	for _, c := range b.Cautions() {
+		got = append(got, c.Level.String()+": "+c.Text)
+	}
+	const lack = " of the energy, from what is not a complete food: above 10 % the diet may lack nutrients"
+	want := []string{
+		"warn: one bowl for Nettle, Sorrel, Tansy: what each eats is not known; weigh every animal often",
+		"warn: Nettle: meat: 139.9 kcal a day, 60 %" + lack,
+		"warn: Sorrel, Tansy: meat: 160.9 kcal a day, 60 %" + lack,
+	}
+	if d := cmp.Diff(want, got); d != "" {
+		t.Errorf("(-want +got):\n%s", d)
 	}
 }
 

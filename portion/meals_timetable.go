@@ -61,14 +61,13 @@ func (w Weighed) Serve(t Timetable) ([]Meal, error) {
 	var counts [len(Ration{}.parts)][MaxMeals]int64
 	rows := 0
 	for i := range w.ration.n {
-		var parts [MaxMeals]uint64
-		for j := range t {
-			if parts[j] = t[j].partsOf(w.ration.menu[i].Food.Name); parts[j] > 0 {
+		if w.ration.menu[i].Treat {
+			continue
+		}
+		for _, p := range w.apportion(t, i, &counts[i]) {
+			if p > 0 {
 				rows++
 			}
-		}
-		if !w.ration.menu[i].Treat {
-			apportion(uint64(w.counts[i]), parts[:len(t)], counts[i][:len(t)])
 		}
 	}
 	meals := make([]Meal, 0, rows)
@@ -86,6 +85,43 @@ func (w Weighed) Serve(t Timetable) ([]Meal, error) {
 		}
 	}
 	return meals, nil
+}
+
+// apportion splits the i-th food by a timetable and returns its parts.
+func (w *Weighed) apportion(t Timetable, i int, counts *[MaxMeals]int64) (parts [MaxMeals]uint64) {
+	for j := range t {
+		parts[j] = t[j].partsOf(w.ration.menu[i].Food.Name)
+	}
+	apportion(uint64(w.counts[i]), parts[:len(t)], counts[:len(t)])
+	return parts
+}
+
+// served returns how the scale fits the i-th food in the meals of a timetable.
+func (w *Weighed) served(t Timetable, i int) Fitness {
+	if w.ration.menu[i].Treat {
+		return w.fitness(i, 1)
+	}
+	var counts [MaxMeals]int64
+	parts := w.apportion(t, i, &counts)
+	var meals int
+	var sum, fewest uint64
+	var least int64
+	for j, p := range parts {
+		if p == 0 {
+			continue
+		}
+		if meals == 0 || p < fewest {
+			fewest = p
+		}
+		if meals == 0 || counts[j] < least {
+			least = counts[j]
+		}
+		meals++
+		sum += p
+	}
+	exact := w.ration.parts[i].mass
+	return fitnessOfMeals(w.ration.menu[i].Food.Name, Scale{Step: w.scale.step}, w.scale, exact, w.counts[i],
+		meals, least, exact*units.Mass(fewest)/units.Mass(sum))
 }
 
 // partsOf returns the parts of a food in the meal, 0 where it is not in it.
@@ -205,25 +241,14 @@ func (t Timetable) LongestGap() (minutes int, ok bool) {
 }
 
 // TimetableCautions is [Weighed.Cautions] for the meals of a timetable, with what
-// is to be said of their number. What the scale does is said of meals of one
-// size, as many as the most that a food is given in. It is nil where Serve fails.
+// is to be said of their number. The scale is judged by the smallest meal of each
+// food; one that the timetable gives and the scale leaves empty is a warning. It
+// is nil where Serve fails.
 func (w Weighed) TimetableCautions(t Timetable) []advice.Caution {
 	if w.ration.n == 0 || len(t.check(&w)) > 0 {
 		return nil
 	}
-	most := 1
-	for i := range w.ration.n {
-		n := 0
-		for j := range t {
-			if t[j].partsOf(w.ration.menu[i].Food.Name) > 0 {
-				n++
-			}
-		}
-		if !w.ration.menu[i].Treat {
-			most = max(most, n)
-		}
-	}
-	c := w.cautions(most)
+	c := append(w.ration.Cautions(), w.scaleCautions(func(i int) Fitness { return w.served(t, i) })...)
 	c = appendFrequency(c, &w.ration, len(t))
 	advice.Sort(c)
 	return c

@@ -246,6 +246,31 @@ func TestTimetableProperties(t *testing.T) {
 	}, days, number, gen.IntRange(0, 1_000_000)))
 }
 
+// Of 60 g a 200th is 0.3 g, which a 1 g scale makes nothing, and a sixth 10 g, of
+// which half a step is 5 %. Two meals of 30 g are weighed well.
+func TestTimetableCautionsJudgeTheSmallestMeal(t *testing.T) {
+	w := onGrams(t, 60)
+	name := w.Portion(0).Food
+	for _, test := range []struct {
+		table portion.Timetable
+		want  string
+	}{
+		{portion.Timetable{{}, {}}, ""},
+		{portion.Timetable{{Parts: 1}, {Parts: 199}}, "warn: some of the 2 meals get no " + name + " on a 1 g scale: use a finer scale, or weigh the day's 60 g once and divide it, or feed fewer meals"},
+		{portion.Timetable{{Parts: 5}, {Parts: 1}}, "note: a 1 g scale is coarse for 10 g of " + name + ": half a step is 5.0 % of it: use a 0.1 g scale, or weigh the day's 60 g once and divide it"},
+	} {
+		got := ""
+		for _, c := range w.TimetableCautions(test.table) {
+			if strings.Contains(c.Text, " scale") {
+				got += c.Level.String() + ": " + c.Text
+			}
+		}
+		if got != test.want {
+			t.Errorf("%v: %s\nwant %s", test.table, got, test.want)
+		}
+	}
+}
+
 func TestTimetableJSON(t *testing.T) {
 	table := portion.Timetable{{At: portion.At(7, 30), Parts: 2, Foods: []string{"wet"}}, {At: portion.At(0, 0)}, {}}
 	const want = `[{"at":"07:30","parts":2,"foods":["wet"]},{"at":"00:00"},{}]`

@@ -164,5 +164,5 @@ func (w Weighed) Cautions(meals int) []advice.Caution {
 
 // cautions returns those of the ration and of the scale, unsorted.
 func (w *Weighed) cautions(meals int) []advice.Caution {
-	return append(w.ration.Cautions(), w.scaleCautions(meals)...)
+	return append(w.ration.Cautions(), w.scaleCautions(func(i int) Fitness { return w.fitness(i, meals) })...)
 }
