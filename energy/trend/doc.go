@@ -26,10 +26,11 @@
 //
 // # Proposals
 //
-// Every proposal is a value with its reasons and its cautions. None is ever
-// below the gates of energy.WeightLoss, none answers a loss that is too fast
-// with a cut, and none cuts before it was asked what else the animal gets and
-// how its food is measured.
+// Every proposal is a value with its reasons and its cautions. None cuts below
+// the gates of energy.WeightLoss: where what is fed lies below them already, the
+// step refers. None answers a loss that is too fast, by the whole log or in the
+// last days, with a cut, and none cuts before it was asked what else the animal
+// gets and how its food is measured.
 //
 // # Errors
 //

@@ -85,7 +85,19 @@ func (p Plan) check(today Date) units.ErrorList {
 // reach it. A loss above the target is answered with 10 % more, above twice the
 // target and above 2 % a week with 20 %. A cut that WeightLoss would refuse is
 // not made: the step then keeps what is fed and refers. At the target weight 10
-// % more begin the way to a steady weight.
+// % more begin the way to a steady weight, or 20 % as above; an animal that is
+// shown to gain there keeps what it is fed, and one that is more than 5 % below
+// the target (ours) is referred.
+//
+// One line over the whole log can hide what began last week. So the last
+// weighing is held against the one before it and against the one of a week
+// ago: where that is shown to be above the target, whatever the line says, the
+// loss is too fast; where a loss is shown and its rate is above the target, or
+// above what is safe for the species, nothing is cut; and a cat that is shown
+// to lose is referred above 2 % a week, on whichever energy it lost it.
+//
+// Nothing follows from a weight that is more than 28 days old (ours) but to
+// weigh first.
 //
 // All faults come back at once: those of the log, of the plan, and of
 // energy.WeightLoss, whose gates stand.
@@ -111,9 +123,11 @@ func (p Plan) Next(log Weights, today Date) (Step, error) {
 	}
 	s := Step{Plan: p, Goal: goal, Today: today, Last: log[len(log)-1]}
 	s.Target, s.useful = p.target(goal)
-	if window := log.Since(p.Since); len(window) > 1 {
+	window := log.Since(p.Since)
+	if len(window) > 1 {
 		s.Trend = window.trend(p.Loss.Animal.Weight)
 	}
+	s.look(log, window)
 	s.Verdict = s.judge()
 	s.propose()
 	s.Recheck = s.recheck(log[0].Date)

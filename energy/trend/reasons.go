@@ -16,24 +16,51 @@ func (s Step) Sentence() string {
 	switch s.Verdict {
 	case TooEarly:
 		switch {
+		case s.isStale():
+			return "Too early to tell: the newest weight is " + days(int(s.Today-s.Last.Date)) + " old, weigh first."
 		case s.Trend.Weighings == 0:
 			return "Too early to tell: one weighing on this energy says nothing of a trend."
 		case s.Trend.Days < firstVisit:
 			return "Too early to tell: " + days(s.Trend.Days) + " on this energy, and two weeks are needed."
+		case interval.High < s.Target.Low || s.Trend.Days >= oneMonth:
+			return "Too early to tell: " + has + ", but " + s.lately() + ", and the target is " + aim + "."
 		}
 		return "Too early to tell: " + has + ", but the log allows for " + percent(interval.Low) + " to " + percent(interval.High) + ", and the target is " + aim + "."
 	case OnTarget:
 		return "On target: " + has + ", and the target is " + aim + "."
 	case TooFast:
+		if rate <= s.Target.High {
+			has = s.lately()
+		}
 		return "Too fast: " + has + ", and the target is " + aim + "."
 	case TooSlow:
 		return "Too slow: " + has + ", and the target is " + aim + "."
 	case Stalled:
-		return "Stalled: " + has + ", since the last visit it " + losing(-s.Trend.SinceLast.PerWeek) + " of its weight then a week, and the target is " + aim + "."
+		return "Stalled: " + has + s.sinceVisit() + ", and the target is " + aim + "."
 	case AtGoal:
+		if s.isBelowGoal() {
+			return "Below the goal: " + readable(s.Last.Weight) + ", and the target was " + readable(s.Goal.Target.Weight) + "."
+		}
 		return "At the goal: " + readable(s.Last.Weight) + ", and the target was " + readable(s.Goal.Target.Weight) + "."
 	}
 	return ""
+}
+
+// lately says how fast it loses now.
+func (s Step) lately() string {
+	return "since " + s.now.from.Date.String() + " it " + losing(s.recent()) + " of its initial weight a week"
+}
+
+// sinceVisit says what was lost since the last visit, "" where there was none.
+func (s Step) sinceVisit() string {
+	if s.visit == (stretch{}) {
+		return ""
+	}
+	when := "the last visit"
+	if s.visit.from.Date != s.Last.Date-Date(s.Trend.SinceLast.Days) {
+		when = s.visit.from.Date.String()
+	}
+	return ", since " + when + " it " + losing(-s.visit.change().PerWeek) + " of its weight then a week"
 }
 
 // losing writes a loss in percent, below zero for a gain.
@@ -63,8 +90,12 @@ func (s Step) Reasons() []string {
 		add("Have the food weighed on a gram scale, left-overs too: a cup can be half or twice as much. Cut only if all of that is as planned.", sourceAsk)
 	case s.gated:
 		add("A cut would go below what WeightLoss gives without a veterinarian: " + kcal(s.Plan.Daily) + " stay.")
+	case s.held:
+		add("It loses more than "+percent(s.Goal.Rate.High)+" a week: never cut there, whatever the target; "+kcal(s.Daily)+" a day stay.", s.rateSource())
 	case s.Verdict == TooFast:
 		add("More food, never less: "+to+".", sourceStep)
+	case s.Verdict == AtGoal && s.rising:
+		add("It gains: "+kcal(s.Daily)+" a day stay as they are.", ours)
 	case s.Verdict == AtGoal:
 		add("The way to a steady weight, in steps until it holds: "+to+".", sourceStep)
 	case s.Change == -bigStep:
@@ -90,15 +121,24 @@ func (s Step) Cautions() []advice.Caution {
 		c = append(c, advice.Caution{Level: l, Text: text, Source: source})
 	}
 	rate, interval := s.loss()
-	fast, source := s.Goal.Rate.High, sourceRate
-	if s.Plan.Loss.Animal.Species == energy.Cat {
-		source = sourceRateCat
+	pace, fast := s.pace(), s.Goal.Rate.High
+	loses := "loses " + percent(pace) + " of its initial weight a week"
+	if s.recent() > rate && percent(s.recent()) != percent(rate) {
+		loses += " since " + s.now.from.Date.String()
 	}
 	switch {
+	case s.isDangerous() && pace <= referCat:
+		add(advice.Refer, "the cat loses "+percent(-s.now.change().PerWeek)+" a week of what it weighed on "+s.now.from.Date.String()+", more than 2 %: a veterinarian today; its liver is in danger", sourceTarget)
 	case s.isDangerous():
-		add(advice.Refer, "the cat loses "+percent(rate)+" of its initial weight a week, more than 2 %: a veterinarian today; its liver is in danger", sourceTarget)
-	case (s.Verdict == TooFast || s.Verdict == AtGoal) && rate > fast:
-		add(advice.Warn, "it loses "+percent(rate)+" of its initial weight a week, more than "+percent(fast)+": give more, and call", source)
+		add(advice.Refer, "the cat "+loses+", more than 2 %: a veterinarian today; its liver is in danger", sourceTarget)
+	case pace > fast && s.Change > 0:
+		add(advice.Warn, "it "+loses+", more than "+percent(fast)+": give more, and call", s.rateSource())
+	case pace > fast:
+		add(advice.Warn, "it "+loses+", more than "+percent(fast)+": no less food, weigh again in a week, and call", s.rateSource())
+	}
+	if s.isBelowGoal() {
+		goal := s.Goal.Target.Weight
+		add(advice.Refer, readable(s.Last.Weight)+" is "+percent(units.Percent(100*(1-s.Last.Weight/goal)))+" below its goal of "+readable(goal)+": it must not lose more, a veterinarian must see it", ours)
 	}
 	if s.gated {
 		add(advice.Refer, "it doesn't lose weight on little food: have a veterinarian look for a cause before any cut", ours)
@@ -110,7 +150,7 @@ func (s Step) Cautions() []advice.Caution {
 		add(advice.Note, "the log allows for "+percent(interval.Low)+" to "+percent(interval.High)+" a week: one more weighing before this counts as settled", ours)
 	}
 	if s.Verdict == OnTarget && s.stoodStill() {
-		add(advice.Note, "little was lost since the last visit (it "+losing(-s.Trend.SinceLast.PerWeek)+" a week): ask about treats and measuring", sourceAsk)
+		add(advice.Note, "little was lost since the last visit (it "+losing(-s.visit.change().PerWeek)+" a week): ask about treats and measuring", sourceAsk)
 	}
 	if s.Verdict == AtGoal {
 		add(advice.Warn, "nearly half of the cats regained more than 5 %: weigh on after the goal, every 2 to 3 weeks and then every 2 to 3 months", sourceRegain)
@@ -129,6 +169,14 @@ func (s Step) Cautions() []advice.Caution {
 	}
 	advice.Sort(c)
 	return c
+}
+
+// rateSource says where the safe rate is from.
+func (s Step) rateSource() advice.Source {
+	if s.Plan.Loss.Animal.Species == energy.Cat {
+		return sourceRateCat
+	}
+	return sourceRate
 }
 
 // Explain returns the proposal and its working, line by line, each ended by a

@@ -28,6 +28,12 @@ type Step struct {
 	useful units.Percent
 	gated  bool // a cut would be below the gates
 	below  bool // what is proposed is below them, since what is fed is
+	held   bool // a cut would be an answer to a loss that isn't safe
+
+	now    stretch       // the fastest loss of the last days that is shown
+	sure   units.Percent // the least that they show, on this energy
+	visit  stretch       // the last 14 days or more, on this energy
+	rising bool          // a gain is shown
 }
 
 // Steps of the energy in percent. AAHA 2014 (from memory) has 5 to 20, usually
@@ -43,14 +49,19 @@ func (s *Step) propose() {
 	s.Daily = s.Plan.Daily
 	rate, interval := s.loss()
 	switch s.Verdict {
-	case AtGoal:
+	case AtGoal, TooFast:
+		if s.Verdict == AtGoal && s.rising {
+			break
+		}
 		s.change(usualStep)
-	case TooFast:
-		s.change(usualStep)
-		if rate > 2*s.Target.High || rate > referCat {
+		if pace := s.pace(); pace > 2*s.Target.High || pace > referCat {
 			s.change(bigStep)
 		}
 	case TooSlow, Stalled:
+		if rate > s.safest() {
+			s.held = true
+			break
+		}
 		if !s.Plan.Asked {
 			s.Ask = true
 			break
@@ -64,18 +75,12 @@ func (s *Step) propose() {
 			s.gated, s.Refer = true, true
 		}
 	}
-	if s.isDangerous() {
+	if s.isDangerous() || s.isBelowGoal() {
 		s.Refer = true
 	}
-	if s.Verdict != AtGoal && s.isGated() {
+	if s.isGated() {
 		s.below, s.Refer = true, true
 	}
-}
-
-// isDangerous reports whether a cat loses more than any source allows.
-func (s Step) isDangerous() bool {
-	rate, _ := s.loss()
-	return s.Plan.Loss.Animal.Species == energy.Cat && rate > referCat && (s.Verdict == TooFast || s.Verdict == AtGoal)
 }
 
 // isGated reports whether WeightLoss refuses the amount.
@@ -100,14 +105,17 @@ func (s Step) Stage() energy.WeightLoss {
 	return l
 }
 
-// recheck returns the day of the next weighing, after today: a week on where
-// the loss is too fast, else two weeks, and four where it is on target and the
-// plan is more than two months old.
+// recheck returns the day of the next weighing, after today: the next one where
+// the newest weight is too old, a week on where the loss is too fast or not
+// safe, else two weeks, and four where it is on target and the plan is more than
+// two months old.
 func (s Step) recheck(start Date) Date {
 	const twoMonths = 60
 	next := Date(firstVisit)
 	switch {
-	case s.Verdict == TooFast:
+	case s.isStale():
+		return s.Today + 1
+	case s.isFast():
 		next = daysPerWeek
 	case s.Verdict == OnTarget && s.Today-start > twoMonths:
 		next = oneMonth
@@ -117,10 +125,17 @@ func (s Step) recheck(start Date) Date {
 	return max(s.Last.Date+next, s.Today+1)
 }
 
+// isFast reports whether the loss is too fast for its target or for the species.
+func (s Step) isFast() bool {
+	return s.Verdict == TooFast || s.isFastNow() || s.pace() > s.Goal.Rate.High
+}
+
 // recheckSource says where the interval is from.
 func (s Step) recheckSource() advice.Source {
 	switch {
-	case s.Verdict == TooFast:
+	case s.isStale():
+		return ours
+	case s.isFast():
 		return advice.Source{Work: cote, Where: "p. 3088: every 1 to 2 weeks", Seen: advice.Primary}
 	case s.Verdict == AtGoal:
 		return sourceAfter

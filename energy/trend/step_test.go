@@ -47,15 +47,15 @@ func TestStepFollowsTheVerdict(t *testing.T) {
 	}{
 		{"gains", -0.5, 173, trend.Stalled, -20, false, "2026-02-16"},
 		{"nothing", 0, 173, trend.Stalled, -10, false, "2026-02-16"},
-		{"slow", 0.35, 173, trend.TooSlow, -10, false, "2026-02-16"},
+		{"slow", 0.35, 173, trend.Stalled, -10, false, "2026-02-16"},
 		{"0.5 %", 0.501, 173, trend.OnTarget, 0, false, "2026-02-16"},
 		{"1 %", 0.999, 173, trend.OnTarget, 0, false, "2026-02-16"},
 		{"fast", 1.2, 173, trend.TooFast, 10, false, "2026-02-09"},
 		{"fast for any", 2.2, 173, trend.TooFast, 20, true, "2026-02-09"},
-		{"a cut through the gate", 0.35, 140, trend.TooSlow, 0, true, "2026-02-16"},
+		{"a cut through the gate", 0.35, 140, trend.Stalled, 0, true, "2026-02-16"},
 		{"a large cut through the gate", -0.5, 150, trend.Stalled, 0, true, "2026-02-16"},
 		{"below the gate already", 0.7, 120, trend.OnTarget, 0, true, "2026-02-16"},
-		{"at the goal, far too fast", 6.5, 173, trend.AtGoal, 10, true, "2026-02-16"},
+		{"at the goal, far too fast", 6.5, 173, trend.AtGoal, 20, true, "2026-02-09"},
 	} {
 		s := next(t, cat(tt.daily), losing(tt.rate), "2026-02-02")
 		if s.Verdict != tt.verdict || s.Change != tt.change || s.Refer != tt.refer {

@@ -8,12 +8,13 @@ type Verdict uint8
 // The verdicts, on the loss a week in percent of the initial weight.
 const (
 	// TooEarly: fewer than two weighings or 14 days on this energy, or the
-	// loss is below the target and the interval still reaches it.
+	// loss is below the target and the interval still reaches it, or the last
+	// days are not, or the newest weight is more than 28 days old.
 	TooEarly Verdict = iota + 1
 	// OnTarget: within the target.
 	OnTarget
 	// TooFast: above the target, measured over 14 days, or sooner where the whole
-	// interval is.
+	// interval is; or the last days are shown to be.
 	TooFast
 	// TooSlow: below the target, and shown to be, or for 28 days.
 	TooSlow
