@@ -209,6 +209,9 @@ func (f *Food) speciesCautions(c []advice.Caution, s energy.Species, alone bool)
 		return append(c, advice.Caution{Level: advice.Note, Text: "it is not stated which species " + f.called() + " is for", Source: ours})
 	}
 	its, can := f.called()+" is food for "+plurals.Replace(made.String()), "it can lack"
+	if made == NoSpecies {
+		its = f.called() + " is made of foods for different species"
+	}
 	if alone {
 		can = "as the only food it can lack"
 	}
@@ -249,11 +252,11 @@ func (f *Food) stageCautions(c []advice.Caution, now energy.Circumstances) []adv
 		case f.For.Stages == 0:
 			c = append(c, advice.Caution{Level: advice.Note, Text: "it is not stated whether " + f.called() + " is for " + need.who, Source: sourceAdequacy})
 		default:
-			c = append(c, advice.Caution{
-				Level:  advice.Warn,
-				Text:   f.called() + " is food for " + strings.ReplaceAll(f.For.Stages.String(), " ", " and ") + ", not for " + need.who,
-				Source: sourceAdequacy,
-			})
+			its := f.called() + " is food for " + strings.ReplaceAll(f.For.Stages.String(), " ", " and ")
+			if f.For.Stages == NoStage {
+				its = f.called() + " is made of foods for different stages"
+			}
+			c = append(c, advice.Caution{Level: advice.Warn, Text: its + ", not for " + need.who, Source: sourceAdequacy})
 		}
 	}
 	return c
@@ -303,7 +306,9 @@ func (f *Food) treatCautions(c []advice.Caution, s energy.Species) []advice.Caut
 	if s == 0 || made == 0 || made.Has(s) {
 		return c
 	}
-	return append(c, advice.Caution{
-		Level: advice.Note, Text: f.called() + " is a treat for " + plurals.Replace(made.String()) + ": check what is in it", Source: ours,
-	})
+	its := f.called() + " is a treat for " + plurals.Replace(made.String())
+	if made == NoSpecies {
+		its = f.called() + " is made of foods for different species"
+	}
+	return append(c, advice.Caution{Level: advice.Note, Text: its + ": check what is in it", Source: ours})
 }

@@ -68,13 +68,13 @@ func TestText(t *testing.T) {
 	checkText(t, diet.Rest(), "rest", diet.ParseAmount)
 	for v, want := range map[diet.SpeciesSet]string{
 		diet.Dogs: "dog", diet.Cats: "cat", diet.Ferrets: "ferret", diet.OtherSpecies: "other",
-		diet.Dogs | diet.Ferrets: "dog ferret",
+		diet.Dogs | diet.Ferrets: "dog ferret", diet.NoSpecies: "none",
 	} {
 		checkText(t, v, want, diet.ParseSpeciesSet)
 	}
 	for v, want := range map[diet.Stages]string{
 		diet.Growth: "growth", diet.Reproduction: "reproduction", diet.Maintenance: "maintenance",
-		diet.AllStages: "growth reproduction maintenance",
+		diet.AllStages: "growth reproduction maintenance", diet.NoStage: "none",
 	} {
 		checkText(t, v, want, diet.ParseStages)
 	}
@@ -91,6 +91,8 @@ func TestUnknownWordsAreRefusedWithTheList(t *testing.T) {
 		{func() error { _, err := diet.ParseOrigin("guess"); return err }, `diet: origin "guess": want stated, derived or predicted`},
 		{func() error { _, err := diet.ParseAmount("some"); return err }, `diet: amount "some": want a share as in 50 %, a mass as in 45 g, a count as in 2 biscuit, or rest`},
 		{func() error { _, err := diet.ParseSpeciesSet("dog, rat"); return err }, `diet: species "rat": want dog, cat, ferret or other`},
+		{func() error { _, err := diet.ParseSpeciesSet("none, dog"); return err }, `diet: species "none": want dog, cat, ferret or other`},
+		{func() error { _, err := (diet.NoSpecies | diet.Dogs).MarshalText(); return err }, `diet: species "unknown bits": want dog, cat, ferret or other`},
 		{func() error { _, err := diet.ParseStages("adult"); return err }, `diet: stages "adult": want growth, reproduction or maintenance`},
 		{func() error { _, err := diet.Form(7).MarshalText(); return err }, `diet: form "out of range": want dry, semi_moist, wet, liquid, powder or fat_or_oil`},
 		{func() error { _, err := diet.SpeciesSet(0x11).MarshalText(); return err }, `diet: species "unknown bits": want dog, cat, ferret or other`},
@@ -118,6 +120,9 @@ func TestSpeciesSetHas(t *testing.T) {
 		if !set.Has(in) || !all.Has(in) || (all &^ set).Has(in) {
 			t.Errorf("%v: wrong about %v", set, in)
 		}
+	}
+	if diet.NoSpecies.Has(energy.Cat) || diet.NoSpecies.Has(energy.Other) || diet.NoStage.Has(diet.Growth) || diet.NoStage.Has(diet.Maintenance) {
+		t.Error("none has one")
 	}
 	if all.Has(0) || diet.SpeciesSet(0xff).Has(energy.Other+1) {
 		t.Error("a set has what is no species")

@@ -22,8 +22,8 @@ type Part struct {
 // and given as Made; without it there is no energy per volume.
 type Mix struct {
 	Name string `json:"name,omitzero"` // empty: the names of the parts
-	// Form is that of the mix; zero: [Liquid] where Water or Made is given or a
-	// part is liquid, and otherwise that of the parts if they share one.
+	// Form is that of the mix; zero: [Liquid] where Water is given or a part is
+	// liquid, and otherwise that of the parts if they share one.
 	Form  Form         `json:"form,omitzero"`
 	Parts []Part       `json:"parts"`
 	Water units.Volume `json:"water,omitzero"` // added, at 1 g/mL; zero: none
@@ -40,8 +40,9 @@ const (
 // memory).
 const waterDensity = 1 * units.GramPerMillilitre
 
-// Bounds on the mass of a mix that is poured, in g/mL: dry food in a cup is
-// below them and syrup within (both from memory); as bounds ours.
+// Bounds on the mass of what Made measures where it isn't poured, in g/mL: dry
+// food in a cup is below them and syrup within (both from memory); as bounds ours.
+// What water is stirred into has those of a liquid.
 const (
 	lightestMix units.BulkDensity = 0.5
 	heaviestMix units.BulkDensity = 1.5
@@ -56,8 +57,10 @@ const (
 // A figure of the analysis is the mean of the parts by mass, water included,
 // where every part has it or asks for a default; where guaranteed figures meet
 // typical ones only the moisture is given. The mix is for the animals and the
-// stages that every part is for, and complete or complementary where all the
-// parts are. The doubts about the parts are not in it: see [Mix.Cautions].
+// stages that every part is for: [NoSpecies] or [NoStage] where there are none,
+// and not stated where it isn't of a part. It is complete where all the parts are,
+// and complementary where those that are make up more than 10 % of its energy. The
+// doubts about the parts are not in it: see [Mix.Cautions].
 //
 // All faults come back at once: those of the amounts and the volumes as
 // [*units.FieldError], and those of [Food.Density] and [Food.Unit] for each
@@ -71,7 +74,7 @@ func (m Mix) Food() (Food, error) {
 		Name:     m.called(),
 		Form:     m.form(),
 		For:      m.purpose(),
-		Role:     m.role(),
+		Role:     m.role(&b),
 		Label:    Label{Serving: b.serving},
 		Analysis: m.analysis(&b),
 	}
@@ -86,8 +89,10 @@ func (m Mix) Food() (Food, error) {
 
 // batch is all of a mix.
 type batch struct {
-	masses  [MaxItems]units.Mass // of the parts
-	serving Serving
+	masses        [MaxItems]units.Mass // of the parts
+	serving       Serving
+	water         units.Mass   // added, and in the parts whose moisture is known
+	complementary units.Energy // from the parts that are
 }
 
 // batch adds up m, or returns everything that is wrong with it.
@@ -100,7 +105,8 @@ func (m *Mix) batch() (batch, error) {
 		errs = append(errs, refuse("mix.form", "out of range", "a form of food, or none"))
 	}
 	var b batch
-	b.serving = Serving{Name: batchText, Mass: waterDensity.Mass(m.Water)}
+	b.water = waterDensity.Mass(m.Water)
+	b.serving = Serving{Name: batchText, Mass: b.water}
 	for i := range m.Parts[:min(len(m.Parts), MaxItems)] {
 		mass, d, err := m.Parts[i].weigh("mix.parts[" + strconv.Itoa(i) + "].amount")
 		if err != nil {
@@ -110,6 +116,12 @@ func (m *Mix) batch() (batch, error) {
 		b.masses[i] = mass
 		b.serving.Mass += mass
 		b.serving.Energy += d.Energy.Energy(mass)
+		if m.Parts[i].Food.Role == Complementary {
+			b.complementary += d.Energy.Energy(mass)
+		}
+		if content, ok := m.Parts[i].Food.Analysis.contentOf(Moisture); ok {
+			b.water += mass * units.Mass(content.Fraction())
+		}
 		b.serving.EnergyHalfStep += max(d.Energy-d.Range.Low, d.Range.High-d.Energy).Energy(mass)
 	}
 	if !(m.Water >= 0 && m.Water <= maxFigure) {
@@ -118,7 +130,7 @@ func (m *Mix) batch() (batch, error) {
 	if !(m.Made >= 0 && m.Made <= maxFigure) {
 		errs = append(errs, refuse("mix.made", number(float64(m.Made))+" mL", "above 0 mL and at most 1e9, or none if not known"))
 	} else if len(errs) == 0 && m.Made > 0 {
-		if err := m.checkMade(b.serving.Mass); err != nil {
+		if err := m.checkMade(&b); err != nil {
 			errs = append(errs, err)
 		}
 	}
@@ -128,16 +140,21 @@ func (m *Mix) batch() (batch, error) {
 	return b, nil
 }
 
-// checkMade refuses a volume that the mass of a mix can't fill.
-func (m *Mix) checkMade(mass units.Mass) error {
+// checkMade refuses a volume that b can't fill.
+func (m *Mix) checkMade(b *batch) error {
+	light, heavy := lightestMix, heaviestMix
+	if form := m.form(); form == Liquid || m.Water > 0 && form != Dry && form != SemiMoist {
+		light, heavy = lightestLiquid, heaviestLiquid
+	}
+	mass, water := b.serving.Mass, waterDensity.Volume(b.water)
 	e := refuse("mix.made", number(float64(m.Made))+" mL", "")
 	switch d := units.BulkDensity(float64(mass) / float64(m.Made)); {
-	case m.Made < m.Water:
-		e.Accepted = "at least the " + number(float64(m.Water)) + " mL of water, and room for what is stirred in"
-		e.Hint = "measure the mix in a jug"
-	case d < lightestMix || d > heaviestMix:
-		e.Accepted = number(float64(heaviestMix.Volume(mass))) + " mL to " + number(float64(lightestMix.Volume(mass))) + " mL for " + number(float64(mass)) + " g"
-		e.Hint = "it would weigh " + number(float64(d)) + " g/mL: measure the mix in a jug"
+	case m.Made < water*(1-roundoff):
+		e.Accepted = "at least the " + number(float64(water)) + " mL of water in it, and room for what is not water"
+		e.Hint = "measure it again in a jug"
+	case d < light || d > heavy:
+		e.Accepted = number(float64(heavy.Volume(mass))) + " mL to " + number(float64(light.Volume(mass))) + " mL for " + number(float64(mass)) + " g"
+		e.Hint = "it would weigh " + number(float64(d)) + " g/mL: measure it again in a jug"
 	default:
 		return nil
 	}
@@ -202,7 +219,7 @@ func (m *Mix) form() Form {
 	f := m.Parts[0].Food.Form
 	for i := range m.Parts {
 		switch g := m.Parts[i].Food.Form; {
-		case m.Water > 0 || m.Made > 0 || g == Liquid:
+		case m.Water > 0 || g == Liquid:
 			return Liquid
 		case g != f:
 			f = 0
@@ -215,14 +232,25 @@ func (m *Mix) form() Form {
 func (m *Mix) purpose() Purpose {
 	p := m.Parts[0].Food.For
 	for i := range m.Parts {
-		p.Species &= m.Parts[i].Food.For.Species
-		p.Stages &= m.Parts[i].Food.For.Stages
+		p.Species = shared(p.Species, m.Parts[i].Food.For.Species)
+		p.Stages = shared(p.Stages, m.Parts[i].Food.For.Stages)
 	}
 	return p
 }
 
-// role returns what every part is.
-func (m *Mix) role() Role {
+// mostComplementary is the part of the energy that food which is no diet by itself
+// may be: ours, as for treats (Small Animal Clinical Nutrition, 5th ed., p. 522).
+// The last bits of a sum that makes exactly a tenth are allowed for.
+const mostComplementary = 0.10 * (1 + roundoff)
+
+// unbalances reports whether the complementary parts are too much of b.
+func (b *batch) unbalances() bool { return b.complementary > mostComplementary*b.serving.Energy }
+
+// role returns what b is by its parts.
+func (m *Mix) role(b *batch) Role {
+	if b.unbalances() {
+		return Complementary
+	}
 	r := m.Parts[0].Food.Role
 	for i := range m.Parts {
 		if m.Parts[i].Food.Role != r {

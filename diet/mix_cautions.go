@@ -1,6 +1,8 @@
 package diet
 
 import (
+	"strings"
+
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
 )
@@ -16,7 +18,7 @@ func (m Mix) Cautions(a energy.Animal) []advice.Caution {
 		k := p.Food.Analysis.Kind
 		guaranteed, typical = guaranteed || k == Guaranteed, typical || k == Typical
 	}
-	c := menu.Cautions(a)
+	c := m.partCautions(menu.Cautions(a), a.Species)
 	if guaranteed && typical {
 		c = append(c, advice.Caution{
 			Level: advice.Note, Text: m.what() + ": some of its foods have guaranteed figures and some typical ones, so that only its moisture is given", Source: ours,
@@ -29,6 +31,36 @@ func (m Mix) Cautions(a energy.Animal) []advice.Caution {
 	}
 	advice.Sort(c)
 	return c
+}
+
+// partCautions says how much of the energy is from complementary parts, where
+// other parts are none: where all are, it is said already.
+func (m *Mix) partCautions(c []advice.Caution, s energy.Species) []advice.Caution {
+	b, err := m.batch()
+	if err != nil || !b.unbalances() {
+		return c
+	}
+	var names []string
+	others := false
+	for i := range m.Parts {
+		if f := &m.Parts[i].Food; f.Role == Complementary {
+			names = append(names, f.called())
+		} else {
+			others = true
+		}
+	}
+	if !others {
+		return c
+	}
+	level := advice.Warn
+	if s == energy.Cat {
+		level = advice.Refer // no taurine can be counted on
+	}
+	percent := number(100 * float64(b.complementary/b.serving.Energy))
+	return append(c, advice.Caution{
+		Level: level, Source: ours,
+		Text: m.what() + ": " + percent + " % of the energy is from what is not a complete food (" + strings.Join(names, ", ") + "): above 10 % it may lack nutrients",
+	})
 }
 
 // what names m at the start of a sentence.

@@ -49,9 +49,9 @@ func TestRefusedMixes(t *testing.T) {
 		{"water that is no number", water(units.Volume(math.NaN())), `diet: mix.water "NaN mL": want above 0 mL and at most 1e9, or none`},
 		{"less than no volume", made(-1), `diet: mix.made "-1 mL": want above 0 mL and at most 1e9, or none if not known`},
 		{"endless volume", made(units.Volume(math.Inf(1))), `diet: mix.made "+Inf mL": want above 0 mL and at most 1e9, or none if not known`},
-		{"less than the water", made(120), `diet: mix.made "120 mL": want at least the 125 mL of water, and room for what is stirred in (measure the mix in a jug)`},
-		{"a litre typed as 1 mL", with(func(m *diet.Mix) { m.Water, m.Made = 0, 1 }), `diet: mix.made "1 mL": want 20 mL to 60 mL for 30 g (it would weigh 30 g/mL: measure the mix in a jug)`},
-		{"ten times the volume", made(1500), `diet: mix.made "1500 mL": want 103.3 mL to 310 mL for 155 g (it would weigh 0.103 g/mL: measure the mix in a jug)`},
+		{"less than the water", made(120), `diet: mix.made "120 mL": want at least the 126.2 mL of water in it, and room for what is not water (measure it again in a jug)`},
+		{"two litres typed as 2 mL", with(func(m *diet.Mix) { m.Water, m.Made = 0, 2 }), `diet: mix.made "2 mL": want 20 mL to 60 mL for 30 g (it would weigh 15 g/mL: measure it again in a jug)`},
+		{"ten times the volume", made(1500), `diet: mix.made "1500 mL": want 129.2 mL to 163.2 mL for 155 g (it would weigh 0.103 g/mL: measure it again in a jug)`},
 		{"an unknown form", with(func(m *diet.Mix) { m.Form = 99 }), `diet: mix.form "out of range": want a form of food, or none`},
 		{"water and a trace of food", diet.Mix{Parts: []diet.Part{{diet.Food{Name: "broth", Label: diet.Label{Energy: 5000}}, diet.Fixed(1)}}, Water: 1000}, `diet: label of "broth + water": 5 kcal/kg (5 kcal in 1001 g) is below 10 kcal/kg, the least that is plausible; check the label`},
 		{
@@ -77,26 +77,53 @@ func TestRefusedMixes(t *testing.T) {
 	}
 }
 
-// What fills just as much as a mix can, and what doesn't.
+// What fills just as much as a mix can, and what doesn't. The two that are
+// published pass: 30 g of powder and 125 mL of water make 150 mL, and 150 g of a
+// can with 32 mL 177 mL.
 func TestMadeVolumeAtItsEnds(t *testing.T) {
+	milk := func(made units.Volume) diet.Mix { m := bottle(); m.Made = made; return m }
+	can := func(water, made units.Volume) diet.Mix {
+		m := slurry()
+		m.Water, m.Made = water, made
+		return m
+	}
+	powder := func(made units.Volume) diet.Mix { m := milk(made); m.Water = 0; return m }
+	form := func(f diet.Form, made units.Volume) diet.Mix { m := milk(made); m.Form = f; return m }
+	unknown := milk(126)
+	unknown.Parts[0].Food.Analysis = diet.Analysis{}
+	wet := can(50, 166.9)
+	wet.Parts[0].Food.Analysis.Moisture = 78
 	for _, tt := range []struct {
-		made units.Volume
+		name string
+		mix  diet.Mix
 		ok   bool
-	}{{125, true}, {124.9, false}, {310, true}, {310.1, false}} { // 155 g at 0.5 g/mL
-		m := bottle()
-		m.Made = tt.made
-		if _, err := m.Food(); (err == nil) != tt.ok {
-			t.Errorf("%v: %v", tt.made, err)
+	}{
+		{"published", milk(150), true},
+		{"published", can(32, 177), true},
+		{"155 g at 1.2 g/mL", milk(129.2), true},
+		{"heavier", milk(129.1), false},
+		{"155 g at 0.95 g/mL", milk(163.1), true},
+		{"lighter", milk(163.2), false},
+		{"a third foam", milk(200), false},
+		{"twice the water", milk(250), false},
+		{"less than water and what the powder holds", milk(126), false},
+		{"1.23 g/mL, moisture not known", unknown, false},
+		{"150 × 0.78 + 50 = 167 mL of water", can(50, 167), true},
+		{"less", wet, false},
+		{"powder at 1.5 g/mL", powder(20), true},
+		{"heavier powder", powder(19.9), false},
+		{"powder at 0.5 g/mL", powder(60), true},
+		{"lighter powder", powder(60.1), false},
+		{"soaked pieces with air between them", form(diet.Dry, 310), true},
+		{"stew is as heavy as what is poured", form(diet.Wet, 310), false},
+	} {
+		f, err := tt.mix.Food()
+		if (err == nil) != tt.ok {
+			t.Errorf("%s, %v: %v", tt.name, tt.mix.Made, err)
 		}
-	}
-	dense := bottle()
-	dense.Water, dense.Made = 0, 20 // 30 g at 1.5 g/mL
-	if _, err := dense.Food(); err != nil {
-		t.Error(err)
-	}
-	dense.Made = 19.9
-	if f, err := dense.Food(); err == nil {
-		t.Errorf("denser than 1.5 g/mL: %+v", f)
+		if f.Form == diet.Liquid && tt.mix.Water == 0 {
+			t.Errorf("%s: without water it is %v", tt.name, f.Form)
+		}
 	}
 }
 
@@ -151,6 +178,37 @@ func TestPerVolume(t *testing.T) {
 		got, err := diet.Food{Name: "the food", Label: tt.label}.PerVolume()
 		if differ(float64(got), float64(tt.want)) || errorText(err) != tt.err {
 			t.Errorf("%s: %v, %v\nwant %v, %s", tt.name, got, err, tt.want, tt.err)
+		}
+	}
+}
+
+// A liquid weighs about what water does: a tablespoon of 30 g is two of them, and
+// a cup of 100 g one of kibble.
+func TestPerVolumeOfALiquid(t *testing.T) {
+	const hint = ": weigh what fills a measured volume)"
+	for _, tt := range []struct {
+		serving diet.Serving
+		want    units.EnergyPerVolume // 0: refused
+		err     string
+	}{
+		{diet.Serving{Name: "tbsp", Mass: 30}, 0, `diet: label "30 g/tbsp": want 14 g to 17.7 g of a liquid in it (it would weigh 2.03 g/mL` + hint},
+		{diet.Serving{Name: "US cup", Mass: 100}, 0, `diet: label "100 g/US cup": want 224.8 g to 283.9 g of a liquid in it (it would weigh 0.423 g/mL` + hint},
+		{diet.Serving{Name: "mL", Energy: 1.5}, 0, `diet: label "1.5 g/mL": want 0.95 g to 1.2 g of a liquid in it (it would weigh 1.5 g/mL` + hint},
+		{diet.Serving{Name: "100 mL", Mass: 103}, 1.03, ""},
+		{diet.Serving{Name: "100 mL", Mass: 94.4}, 0, `diet: label "94.4 g/100 mL": want 95 g to 120 g of a liquid in it (it would weigh 0.944 g/mL` + hint},
+		{diet.Serving{Name: "100 mL", Mass: 94.9, MassHalfStep: 0.1}, 0.949, ""},
+		{diet.Serving{Name: "5 mL", Mass: 6}, 1.2, ""}, // 5.5 to 6.5 g
+		{diet.Serving{Name: "mL", Mass: 1}, 1, ""},
+		{diet.Serving{Name: "mL", Mass: 2}, 0, `diet: label "2 g/mL": want 0.95 g to 1.2 g of a liquid in it (it would weigh 2 g/mL` + hint},
+	} {
+		f := diet.Food{Form: diet.Liquid, Label: diet.Label{Energy: 1000, Serving: tt.serving}, Analysis: diet.Analysis{Moisture: 80}}
+		got, err := f.PerVolume()
+		if differ(float64(got), float64(tt.want)) || errorText(err) != tt.err {
+			t.Errorf("%+v: %v, %v\nwant %v, %s", tt.serving, got, err, tt.want, tt.err)
+		}
+		f.Form = diet.Dry
+		if _, err := f.PerVolume(); err != nil {
+			t.Errorf("%+v of dry food: %v", tt.serving, err)
 		}
 	}
 }

@@ -186,6 +186,8 @@ func TestWhomAMixIsFor(t *testing.T) {
 	all := part(diet.Wet, diet.Complete, diet.Cats|diet.Dogs, diet.AllStages)
 	cat := part(diet.Wet, diet.Complete, diet.Cats, diet.Growth)
 	topper := part(diet.Dry, diet.Complementary, 0, 0)
+	dog := part(diet.Wet, diet.Complete, diet.Dogs, diet.Maintenance)
+	grams := func(p diet.Part, g units.Mass) diet.Part { p.Amount = diet.Fixed(g); return p }
 	drink := part(diet.Liquid, diet.Complete, diet.Cats, diet.Growth)
 	for _, tt := range []struct {
 		name string
@@ -193,7 +195,13 @@ func TestWhomAMixIsFor(t *testing.T) {
 		want diet.Food
 	}{
 		{"what both are", diet.Mix{Parts: []diet.Part{all, cat}}, diet.Food{Form: diet.Wet, Role: diet.Complete, For: diet.Purpose{Species: diet.Cats, Stages: diet.Growth}}},
-		{"a topper", diet.Mix{Parts: []diet.Part{all, topper}}, diet.Food{}},
+		{"as much of a topper", diet.Mix{Parts: []diet.Part{all, topper}}, diet.Food{Role: diet.Complementary}},
+		{"a tenth of a topper", diet.Mix{Parts: []diet.Part{grams(all, 90), topper}}, diet.Food{}},
+		{"a little more", diet.Mix{Parts: []diet.Part{grams(all, 89), topper}}, diet.Food{Role: diet.Complementary}},
+		{"role not stated", diet.Mix{Parts: []diet.Part{all, part(diet.Wet, 0, diet.Cats, diet.Growth)}}, diet.Food{Form: diet.Wet, For: cat.Food.For}},
+		{"cats and dogs", diet.Mix{Parts: []diet.Part{cat, dog}}, diet.Food{Form: diet.Wet, Role: diet.Complete, For: diet.Purpose{Species: diet.NoSpecies, Stages: diet.NoStage}}},
+		{"none stays none", diet.Mix{Parts: []diet.Part{cat, dog, all}}, diet.Food{Form: diet.Wet, Role: diet.Complete, For: diet.Purpose{Species: diet.NoSpecies, Stages: diet.NoStage}}},
+		{"not stated of one", diet.Mix{Parts: []diet.Part{cat, part(diet.Wet, diet.Complete, 0, 0)}}, diet.Food{Form: diet.Wet, Role: diet.Complete}},
 		{"toppers", diet.Mix{Parts: []diet.Part{topper, topper}}, diet.Food{Form: diet.Dry, Role: diet.Complementary}},
 		{"with a drink", diet.Mix{Parts: []diet.Part{cat, drink}}, diet.Food{Form: diet.Liquid, Role: diet.Complete, For: cat.Food.For}},
 		{"soaked", diet.Mix{Parts: []diet.Part{cat}, Water: 10}, diet.Food{Form: diet.Liquid, Role: diet.Complete, For: cat.Food.For}},
@@ -281,5 +289,72 @@ func TestMixJSON(t *testing.T) {
 	}
 	if err := json.Unmarshal([]byte(`null`), &back); err != nil || back.Name != m.Name {
 		t.Errorf("null: %+v, %v", back, err)
+	}
+}
+
+// Two foods that are for different animals, or ages, make one that is for none of
+// them: that isn't as if nothing were stated.
+func TestAMixForNobody(t *testing.T) {
+	of := func(name string, s diet.SpeciesSet, st diet.Stages, role diet.Role, grams units.Mass) diet.Part {
+		f := diet.Food{Name: name, Form: diet.Wet, Role: role, For: diet.Purpose{Species: s, Stages: st}, Label: diet.Label{Energy: 1000}, Analysis: diet.Analysis{Moisture: 76}}
+		return diet.Part{Food: f, Amount: diet.Fixed(grams)}
+	}
+	kitten := energy.Animal{Species: energy.Cat, Circumstances: energy.Growing}
+	for _, tt := range []struct {
+		name  string
+		parts []diet.Part
+		who   energy.Animal
+		want  string // of the food made, the gravest
+		mix   string // of the mix, the gravest
+	}{
+		{
+			"for a cat", []diet.Part{of("cat can", diet.Cats, diet.AllStages, diet.Complete, 1), of("dog can", diet.Dogs, diet.AllStages, diet.Complete, 199)}, kitten,
+			"refer: stew is made of foods for different species, not for cats: as the only food it can lack taurine and other nutrients that cats need",
+			"refer: dog can is food for dogs, not for cats: it can lack taurine and other nutrients that cats need",
+		},
+		{
+			"for a dog", []diet.Part{of("cat can", diet.Cats, diet.AllStages, diet.Complete, 1), of("dog can", diet.Dogs, diet.AllStages, diet.Complete, 199)}, energy.Animal{Species: energy.Dog},
+			"warn: stew is made of foods for different species, not for dogs: choose a food that is",
+			"warn: cat can is food for cats, not for dogs: choose a food that is",
+		},
+		{
+			"for a kitten", []diet.Part{of("adult can", diet.Cats, diet.Maintenance, diet.Complete, 199), of("kitten can", diet.Cats, diet.Growth, diet.Complete, 1)}, kitten,
+			"warn: stew is made of foods for different stages, not for a growing animal",
+			"warn: adult can is food for maintenance, not for a growing animal",
+		},
+		{ // 199 of 200 g at the same kcal/kg
+			"meat", []diet.Part{of("cat can", diet.Cats, diet.AllStages, diet.Complete, 1), of("chicken", diet.Cats, diet.AllStages, diet.Complementary, 199)}, kitten,
+			"refer: stew is a complementary food: it is not a diet by itself",
+			"refer: stew: 99.5 % of the energy is from what is not a complete food (chicken): above 10 % it may lack nutrients",
+		},
+	} {
+		m := diet.Mix{Name: "stew", Parts: tt.parts}
+		f, err := m.Food()
+		if err != nil {
+			t.Fatal(err)
+		}
+		text := func(list []advice.Caution) string {
+			if len(list) == 0 {
+				return ""
+			}
+			return list[0].Level.String() + ": " + list[0].Text
+		}
+		if got := text(f.Cautions(tt.who)); got != tt.want {
+			t.Errorf("%s: %s\nwant %s", tt.name, got, tt.want)
+		}
+		if got := text(m.Cautions(tt.who)); got != tt.mix {
+			t.Errorf("%s: the mix: %s\nwant %s", tt.name, got, tt.mix)
+		}
+		treat := diet.Menu{{Food: f, Amount: diet.Fixed(5), Treat: true}, {Food: tt.parts[0].Food, Amount: diet.Rest()}}
+		if none := f.For.Species == diet.NoSpecies; none {
+			const want = "stew is made of foods for different species: check what is in it"
+			said := false
+			for _, c := range treat.Cautions(tt.who) {
+				said = said || c.Text == want
+			}
+			if !said {
+				t.Errorf("%s: %v", tt.name, treat.Cautions(tt.who))
+			}
+		}
 	}
 }

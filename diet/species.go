@@ -12,6 +12,10 @@ const (
 	Cats         SpeciesSet = 1 << (energy.Cat - 1)
 	Ferrets      SpeciesSet = 1 << (energy.Ferret - 1)
 	OtherSpecies SpeciesSet = 1 << (energy.Other - 1)
+
+	// NoSpecies stands alone: what a food is made of is for different species, and
+	// for none in common. See [Mix.Food].
+	NoSpecies SpeciesSet = noneOf
 )
 
 var speciesNames = []string{"", "dog", "cat", "ferret", "other"}
@@ -22,18 +26,19 @@ func (s SpeciesSet) Has(species energy.Species) bool {
 }
 
 // ParseSpeciesSet reads dog, cat, ferret and other, separated by spaces or
-// commas: "dog", "cat, ferret". Case is folded. An empty text is the empty set.
+// commas: "dog", "cat, ferret", or none alone, which is [NoSpecies]. Case is
+// folded. An empty text is the empty set.
 func ParseSpeciesSet(s string) (SpeciesSet, error) {
-	v, err := parseSet("species", s, speciesNames)
+	v, err := parseStated("species", s, speciesNames)
 	return SpeciesSet(v), err
 }
 
 // String returns the names of the species in s, as in "dog cat".
-func (s SpeciesSet) String() string { return setText(uint8(s), speciesNames) }
+func (s SpeciesSet) String() string { return statedText(uint8(s), speciesNames) }
 
 // AppendText appends the text of s.
 func (s SpeciesSet) AppendText(b []byte) ([]byte, error) {
-	return appendSet(b, "species", uint8(s), speciesNames)
+	return appendStated(b, "species", uint8(s), speciesNames)
 }
 
 // MarshalText returns the text of s.

@@ -11,6 +11,10 @@ const (
 	Reproduction                    // gestation and lactation
 	Maintenance                     // adults
 	AllStages    Stages = Growth | Reproduction | Maintenance
+
+	// NoStage stands alone: what a food is made of is for different stages, and for
+	// none in common. See [Mix.Food].
+	NoStage Stages = noneOf
 )
 
 var stageNames = []string{"", "growth", "reproduction", "maintenance"}
@@ -19,18 +23,19 @@ var stageNames = []string{"", "growth", "reproduction", "maintenance"}
 func (s Stages) Has(t Stages) bool { return s&t == t }
 
 // ParseStages reads growth, reproduction and maintenance, separated by spaces
-// or commas. Case is folded. An empty text is the empty set.
+// or commas, or none alone, which is [NoStage]. Case is folded. An empty text is
+// the empty set.
 func ParseStages(s string) (Stages, error) {
-	v, err := parseSet("stages", s, stageNames)
+	v, err := parseStated("stages", s, stageNames)
 	return Stages(v), err
 }
 
 // String returns the names of the stages in s, as in "growth reproduction".
-func (s Stages) String() string { return setText(uint8(s), stageNames) }
+func (s Stages) String() string { return statedText(uint8(s), stageNames) }
 
 // AppendText appends the text of s.
 func (s Stages) AppendText(b []byte) ([]byte, error) {
-	return appendSet(b, "stages", uint8(s), stageNames)
+	return appendStated(b, "stages", uint8(s), stageNames)
 }
 
 // MarshalText returns the text of s.

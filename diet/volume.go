@@ -1,11 +1,16 @@
 package diet
 
-import "example.org/bowlgram/units"
+import (
+	"math"
+
+	"example.org/bowlgram/units"
+)
 
 // PerVolume returns the energy in a volume of f, from the first unit of its
 // label that is one: "mL", "100 mL", "US cup". A bare cup is none, since there
 // are several. The error is that of [Food.Unit], or a [*units.FieldError] where
-// no unit is a volume.
+// no unit is a volume, and where a [Liquid] would weigh less than 0.95 g/mL or more
+// than 1.2 (ours). A mass in whole grams is taken to be rounded.
 func (f Food) PerVolume() (units.EnergyPerVolume, error) {
 	name, v := f.Label.volume()
 	if v == 0 {
@@ -20,7 +25,35 @@ func (f Food) PerVolume() (units.EnergyPerVolume, error) {
 	if err != nil {
 		return 0, err
 	}
+	if f.Form == Liquid {
+		if err := checkPoured(&s, v); err != nil {
+			return 0, err
+		}
+	}
 	return units.EnergyPerVolume(float64(s.Energy) / float64(v)), nil
+}
+
+// Bounds on the mass of what is poured, in g/mL. Milk has 1.03, cream a little
+// less than water and the richest enteral diets about 1.1 (from memory); as bounds
+// ours.
+const (
+	lightestLiquid units.BulkDensity = 0.95
+	heaviestLiquid units.BulkDensity = 1.2
+)
+
+// checkPoured refuses a unit s of the volume v that no liquid weighs.
+func checkPoured(s *Serving, v units.Volume) error {
+	half := s.MassHalfStep
+	if whole := s.Mass == units.Mass(math.Trunc(float64(s.Mass))); whole {
+		half = halfStep(s.Mass, half)
+	}
+	light, heavy := lightestLiquid.Mass(v), heaviestLiquid.Mass(v)
+	if s.Mass+half >= light && s.Mass-half <= heavy {
+		return nil
+	}
+	e := refuse("label", number(float64(s.Mass))+" g/"+s.unit(), number(float64(light))+" g to "+number(float64(heavy))+" g of a liquid in it")
+	e.Hint = "it would weigh " + number(float64(s.Mass)/float64(v)) + " g/mL: weigh what fills a measured volume"
+	return e
 }
 
 // volume returns the first unit of the label that is a volume, or 0.
