@@ -59,15 +59,16 @@ func animalOf(need *energy.Estimate) energy.Animal {
 func (r *Ration) extraCautions(c []advice.Caution) []advice.Caution {
 	var treats, unbalanced units.Energy
 	var treatNames, unbalancedNames []string
-	others := false
+	others, unstated := false, false
 	for i := range r.n {
 		item, e := &r.menu[i], r.parts[i].energy
 		if item.Treat {
 			treats += e
 			treatNames = append(treatNames, item.Food.Name)
 		}
-		if item.Food.Role == diet.Complementary {
+		if role := item.Food.Role; role == diet.Complementary || role == 0 && item.Treat { // few treats are a diet
 			unbalanced += e
+			unstated = unstated || role == 0
 			unbalancedNames = append(unbalancedNames, item.Food.Name)
 			others = others || !item.Treat
 		}
@@ -87,10 +88,14 @@ func (r *Ration) extraCautions(c []advice.Caution) []advice.Caution {
 	}
 	// Of a menu of one food, and of treats alone, it is said already.
 	if others && r.n > 1 && unbalanced > tenth*daily {
+		from := "what is not a complete food"
+		if unstated {
+			from = "what is not, or not stated to be, a complete food"
+		}
 		c = append(c, advice.Caution{
 			Level: advice.Warn, Source: ours,
 			Text: strings.Join(unbalancedNames, ", ") + ": " + kcal(unbalanced) + " a day, " + percent(unbalanced, daily) +
-				" of the energy, from what is not a complete food: above 10 % the diet may lack nutrients",
+				" of the energy, from " + from + ": above 10 % the diet may lack nutrients",
 		})
 	}
 	return c

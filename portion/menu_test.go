@@ -320,6 +320,27 @@ func TestAnyTreatForACatInWeightLossIsCautioned(t *testing.T) {
 	}
 }
 
+// 23 kcal of topper and 23 of a treat whose label doesn't say what it is are 46 of
+// 250, 18 %; neither is a tenth alone.
+func TestTreatOfNoStatedRoleIsNoDiet(t *testing.T) {
+	topper, treat := asFed("broth", 1000), asFed("rusk", 1000)
+	topper.Role = diet.Complementary
+	for role, want := range map[diet.Role]string{
+		0:                  "warn: broth, rusk: 46.0 kcal a day, 18 % of the energy, from what is not, or not stated to be, a complete food: above 10 % the diet may lack nutrients",
+		diet.Complementary: "warn: broth, rusk: 46.0 kcal a day, 18 % of the energy, from what is not a complete food: above 10 % the diet may lack nutrients",
+		diet.Complete:      "",
+	} {
+		treat.Role = role
+		w, err := fed(givenCat(250), diet.Menu{{Food: topper, Amount: diet.Fixed(23)}, {Food: treat, Amount: diet.Fixed(23), Treat: true}, {Food: catDry, Amount: diet.Rest()}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := said(w.Cautions(2), "complete food: above"); got != want {
+			t.Errorf("%v: %q, want %q", role, got, want)
+		}
+	}
+}
+
 // 25 kcal of 250 are a tenth.
 func TestFoodThatIsNoDietIsCautionedAboveATenth(t *testing.T) {
 	topper := asFed("broth", 1000)
