@@ -192,7 +192,8 @@ func TestUsage(t *testing.T) {
 		{[]string{"-born", ""}, "-born: want the day of birth"},
 		{[]string{"-born", "2026-11-09", "-today", "2026-11-08"}, "in the future"},
 		{[]string{"-made", "15 mL"}, "want at least the 125 mL of water"},
-		{[]string{"-powder", "90 g"}, "up to 3 kcal/mL, as made up"},
+		{[]string{"-powder", "90 g"}, "want 179.2 mL to 226.3 mL for 215 g"},
+		{[]string{"-powder", "130 g", "-made", "220 mL"}, "up to 3 kcal/mL, as made up"}, // 663 kcal
 		{[]string{"-powder-energy", "5100"}, "no unit"},
 	} {
 		stdout, stderr, status := runs(t, "", tt.args...)
