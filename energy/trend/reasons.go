@@ -138,7 +138,7 @@ func (s Step) Cautions() []advice.Caution {
 	}
 	if s.isBelowGoal() {
 		goal := s.Goal.Target.Weight
-		add(advice.Refer, readable(s.Last.Weight)+" is "+percent(units.Percent(100*(1-s.Last.Weight/goal)))+" below its goal of "+readable(goal)+": it must not lose more, a veterinarian must see it", ours)
+		add(advice.Refer, readable(s.Last.Weight)+" is "+percent(units.Percent(100*((goal-s.Last.Weight)/goal)))+" below its goal of "+readable(goal)+": it must not lose more, a veterinarian must see it", ours)
 	}
 	if s.gated {
 		add(advice.Refer, "it doesn't lose weight on little food: have a veterinarian look for a cause before any cut", ours)

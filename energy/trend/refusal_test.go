@@ -3,6 +3,7 @@ package trend_test
 import (
 	"errors"
 	"math"
+	"slices"
 	"testing"
 
 	"example.org/bowlgram/energy"
@@ -94,7 +95,7 @@ func TestConfirmedWeightIsTakenHoweverUnlikely(t *testing.T) {
 		t.Error(err)
 	}
 	w := trend.Watch{Animal: energy.Animal{Species: energy.Cat}, Today: on("2026-10-23"), Weights: log}
-	if got := kinds(t, w); len(got) == 0 || got[0] != "tenth_lost refer" && got[0] != "rate_of_loss refer" {
+	if got, want := kinds(t, w), []string{"quick_loss refer", "tenth_lost refer", "rate_of_loss refer"}; !slices.Equal(got, want) {
 		t.Errorf("%q", got)
 	}
 }

@@ -42,7 +42,7 @@ func TestShelterCatIsFlaggedDayByDay(t *testing.T) {
 		{"rate_of_loss refer"}, // stricter: a cat above 2 % a week
 		{"quick_loss refer", "rate_of_loss refer", "shelter_shift warn"}, // stricter: 6.5 % in 7 days
 		{"quick_loss refer", "rate_of_loss refer", "shelter_shift warn"}, // stricter: 5.3 % in 7 days
-		{"shelter_shift warn", "rate_of_loss warn"},                      // stricter: 1.77 % a week
+		{"rate_of_loss refer", "shelter_shift warn"},                     // stricter: 4.02 to 3.92 kg in 7 days are 2.49 %
 		{"shelter_shift warn"},
 	} {
 		w := trend.Watch{

@@ -9,7 +9,13 @@ import (
 // stretch is two weighings and what lies between them. The zero value is none.
 type stretch struct{ from, to Weighing }
 
-func (s stretch) change() Change { return change(s.from, s.to) }
+// change returns what changed, nothing for the zero value.
+func (s stretch) change() Change {
+	if s == (stretch{}) {
+		return Change{}
+	}
+	return change(s.from, s.to)
+}
 
 // smallest returns the smallest difference that is more than the two scales and
 // the body do by themselves, in 19 cases out of 20.

@@ -9,8 +9,14 @@ import (
 )
 
 // Watch is what is looked through for flags. Only Animal.Species and Today are
-// needed; what is not given is not looked at. A day of Appetites and Intake is
-// taken for a whole one, so leave today out while meals are still to come.
+// needed; what is not given is not looked at.
+//
+// A day of Intake is taken for a whole one where what was eaten is held against
+// a plan or a need, so leave today out while meals are still to come. A day of
+// nothing, in Intake or Appetites, counts 24 hours once it is past. Today counts
+// none, since nobody can tell from it how long it has been: it is a note, and
+// HoursUnfed is what makes it more. Days that nobody wrote down after a day of
+// nothing don't feed the animal: they count on.
 //
 // Losses are looked at in any animal, a rise only in a shelter adult. A bitch or
 // a queen is lighter after birth: begin her log anew then.
@@ -18,7 +24,8 @@ type Watch struct {
 	// Animal is as for a stage. Its weight is taken where there are no Weights;
 	// its age decides whether it is a nursling, or young.
 	Animal energy.Animal
-	// AdultWeight, of a puppy: under 4 kg it is a toy puppy.
+	// AdultWeight, of a puppy: under 4 kg it is a toy puppy. Where it is not
+	// given, a puppy under 4 kg may be one, and so may one of unknown weight.
 	AdultWeight units.Mass
 	Today       Date
 
@@ -123,15 +130,22 @@ func (w Watch) isNursling() bool {
 
 // isGrown reports whether the weight is meant to be steady.
 func (w Watch) isGrown() bool {
-	const changing = energy.Growing | energy.Pregnant | energy.Lactating
-	young := 0 < w.Animal.Age && w.Animal.Age < lastYoung
-	return w.Animal.Circumstances&changing == 0 && !young
+	return w.Animal.Circumstances&(energy.Pregnant|energy.Lactating) == 0 && !w.isYoung()
+}
+
+// isYoung reports whether the weight is meant to rise.
+func (w Watch) isYoung() bool {
+	return 0 < w.Animal.Age && w.Animal.Age < lastYoung || w.Animal.Circumstances.Has(energy.Growing)
 }
 
 // delicate returns what the animal is that can't go for half a day without
 // food, and "" where it can.
 func (w Watch) delicate() string {
-	young := 0 < w.Animal.Age && w.Animal.Age < lastYoung || w.Animal.Circumstances.Has(energy.Growing)
+	young := w.isYoung()
+	toy := w.AdultWeight
+	if toy == 0 {
+		toy = w.weight()
+	}
 	switch {
 	case w.Animal.Species == energy.Ferret:
 		return "a ferret"
@@ -139,7 +153,9 @@ func (w Watch) delicate() string {
 		return "a nursling"
 	case w.Animal.Species == energy.Cat && young:
 		return "a kitten"
-	case w.Animal.Species == energy.Dog && young && 0 < w.AdultWeight && w.AdultWeight < toyPuppy:
+	case w.Animal.Species == energy.Dog && young && w.AdultWeight == 0 && toy < toyPuppy:
+		return "a puppy that may be of a toy breed"
+	case w.Animal.Species == energy.Dog && young && toy < toyPuppy:
 		return "a toy puppy"
 	}
 	return ""

@@ -25,14 +25,21 @@ func (w Watch) unfedFlags() []Flag {
 	hours, date := max(w.HoursUnfed, hoursPerDay*w.Animal.DaysUnfed), w.Today
 	text := "nothing eaten for " + strconv.Itoa(hours) + " hours"
 	// A day of nothing is past at the end of it; on the day itself nobody can
-	// tell how long it has been.
-	whole := unfed
-	if whole > 0 && last == w.Today {
-		whole--
+	// tell how long it has been. Days that nobody wrote down since then don't
+	// feed it: they count on.
+	whole := 0
+	if unfed > 0 {
+		whole = unfed + int(w.Today-last) - 1
 	}
 	if hoursPerDay*whole > hours {
 		hours, date = hoursPerDay*whole, last
 		text = "nothing eaten for " + days(whole)
+		if last < w.Today-1 {
+			text = "nothing eaten on " + last.String() + ", nothing written down since"
+			if unfed > 1 {
+				text = "nothing eaten from " + (last - Date(unfed-1)).String() + " to " + last.String() + ", nothing written down since"
+			}
+		}
 	}
 	flag := func(l advice.Level, text string, s advice.Source) []Flag {
 		return []Flag{{NothingEaten, date, advice.Caution{Level: l, Text: text, Source: s}}}
@@ -65,8 +72,8 @@ func (w Watch) unfedFlags() []Flag {
 	return nil
 }
 
-// unfedDays returns how many days at the end of the logs it ate nothing on, in
-// an unbroken row, and the last of them.
+// unfedDays returns how many days at the end of the logs it is written down to
+// have eaten nothing on, in an unbroken row, and the last of them.
 func (w Watch) unfedDays() (n int, last Date) {
 	ate := make(map[Date]bool)
 	for _, s := range w.Appetites {
@@ -83,11 +90,6 @@ func (w Watch) unfedDays() (n int, last Date) {
 			break
 		}
 		n++
-	}
-	// Days that nobody wrote down since then don't feed it: they count on.
-	if n > 0 && last < w.Today {
-		n += int(w.Today - last - 1)
-		last = w.Today - 1
 	}
 	return n, last
 }

@@ -7,15 +7,17 @@ import (
 )
 
 // Thresholds of a change of weight, in percent. That of a shelter adult is
-// Cornell's, a tenth that of a critical-care chapter and of Tanaka 2012; the two
-// of a quick loss are ours.
+// Cornell's, a tenth that of a critical-care chapter and of Tanaka 2012; the
+// others are ours.
 const (
 	shelterShift units.Percent = 3
-	quickLoss    units.Percent = 5
-	hungryLoss   units.Percent = 3 // with little appetite
+	quickLoss    units.Percent = 5 // in a week
+	hungryLoss   units.Percent = 3 // with little appetite, in a month or since the weighing before
+	youngLoss    units.Percent = 3 // in a week, of one that should grow
 	tenthLost    units.Percent = 10
 
-	quickDays = 7
+	quickDays  = 7
+	hungryDays = 30
 )
 
 // weightFlags returns what the last weighing says against the ones before it.
@@ -24,79 +26,141 @@ func (w Watch) weightFlags() []Flag {
 	if n < 2 || w.Animal.Species == 0 {
 		return nil
 	}
-	var flags []Flag
-	first, before, last := w.Weights[0], w.Weights[n-2], w.Weights[n-1]
+	flags := w.quickFlags()
+	first, last := w.Weights[0], w.Weights[n-1]
 	planned := w.Plan != (Plan{})
-	add := func(k FlagKind, l advice.Level, text string, s advice.Source) {
-		flags = append(flags, Flag{k, last.Date, advice.Caution{Level: l, Text: text, Source: s}})
-	}
-	from := func(a Weighing) string { return readable(a.Weight) + " to " + readable(last.Weight) }
-	start := change(first, last)
 	ferret := w.Animal.Species == energy.Ferret // its weight swings with the season
 
-	week := w.heaviestSince(last.Date - quickDays)
-	quick := change(week, last)
-	base := first
-	if planned {
-		base = week // since the first day a loss is meant
+	if flag := w.tenthFlag(); flag != (Flag{}) {
+		flags = append(flags, flag)
 	}
-	sick := change(base, last)
-	switch appetite := w.appetiteOn(last.Date); {
-	case quick.Percent <= -quickLoss:
-		add(QuickLoss, advice.Refer, "lost "+percent(-quick.Percent)+" in "+days(quick.Days)+" ("+from(week)+"): a veterinarian must see it", ours)
-	case sick.Percent < -hungryLoss && (appetite == Reduced || appetite == NotEating):
-		add(QuickLoss, advice.Refer, "lost "+percent(-sick.Percent)+" since "+base.Date.String()+" ("+from(base)+") and its appetite is "+appetite.String()+": a veterinarian must see it", ours)
-	}
-	peak := w.heaviestSince(firstDate)
-	if lost := change(peak, last); lost.Percent <= -tenthLost && !planned {
-		add(TenthLost, advice.Refer, "lost "+percent(-lost.Percent)+" since "+peak.Date.String()+" ("+from(peak)+"): a veterinarian must see it", sourceTenth)
-	}
-	if w.Shelter && !ferret && !planned && w.isGrown() && (start.Percent < -shelterShift || shelterShift < start.Percent) {
-		add(ShelterShift, advice.Warn, signed(start.Percent)+" since intake ("+from(first)+"), more than 3 %: look for the cause, and score the condition", sourceShelter)
+	start := change(first, last).Percent
+	if w.Shelter && !ferret && !planned && w.isGrown() && (start < -shelterShift || shelterShift < start) {
+		flags = append(flags, w.weightFlag(ShelterShift, advice.Warn,
+			signed(start)+" since intake ("+fromTo(first, last)+"), more than 3 %: look for the cause, and score the condition", sourceShelter))
 	}
 	if w.isGrown() && !ferret {
-		flags = append(flags, w.rateFlags(before, last)...)
+		flags = append(flags, w.rateFlags()...)
 	}
 	return flags
 }
 
-// rateFlags holds the loss since the last weighing against the safe rate and,
-// where it is planned, against its target.
-func (w Watch) rateFlags(before, last Weighing) []Flag {
-	c := change(before, last)
-	lost, text := -c.PerWeek, percent(-c.PerWeek)+" of its weight a week since "+before.Date.String()
+// weightFlag returns a flag that rests on the last weighing.
+func (w Watch) weightFlag(k FlagKind, l advice.Level, text string, s advice.Source) Flag {
+	last := w.Weights[len(w.Weights)-1]
+	return Flag{k, last.Date, advice.Caution{Level: l, Text: text, Source: s}}
+}
+
+func fromTo(a, b Weighing) string { return readable(a.Weight) + " to " + readable(b.Weight) }
+
+// quickFlags returns what was lost in a week, or with little appetite in a month.
+func (w Watch) quickFlags() []Flag {
+	n := len(w.Weights)
+	before, last := w.Weights[n-2], w.Weights[n-1]
+	lost := func(a Weighing, since, text string) []Flag {
+		return []Flag{w.weightFlag(QuickLoss, advice.Refer,
+			"lost "+percent(-change(a, last).Percent)+since+" ("+fromTo(a, last)+")"+text+": a veterinarian must see it", ours)}
+	}
+	// Over a longer gap nobody knows when it was lost: at the mean of a week.
+	week := w.heaviestSince(last.Date - quickDays)
+	if change(before, last).PerWeek <= -quickLoss && before.Date < last.Date-quickDays {
+		week = before
+	}
+	quick := change(week, last)
+	since := " in " + days(quick.Days)
+	if quick.Percent <= -quickLoss {
+		return lost(week, since, "")
+	}
+	if w.isYoung() && quick.Percent < -youngLoss && (stretch{week, last}).isLoss() {
+		return lost(week, since, ", and it should grow")
+	}
+	base := week // of a planned loss, which is meant since its first day
+	if w.Plan == (Plan{}) {
+		base = w.heaviestSince(min(last.Date-hungryDays, before.Date))
+	}
+	appetite := w.appetiteSince(last.Date - quickDays)
+	if change(base, last).Percent < -hungryLoss && (appetite == Reduced || appetite == NotEating) {
+		return lost(base, " since "+base.Date.String(), " and its appetite is "+appetite.String())
+	}
+	return nil
+}
+
+// tenthFlag returns the flag of a tenth lost: since the heaviest weighing, or,
+// where the loss is meant, of the goal. The plan of one whose gates are shut
+// counts no more.
+func (w Watch) tenthFlag() Flag {
+	last := w.Weights[len(w.Weights)-1]
+	if w.Plan != (Plan{}) {
+		if goal, err := w.Plan.Loss.Goal(); err == nil {
+			target := goal.Target.Weight
+			below := units.Percent(100 * ((target - last.Weight) / target))
+			if below < tenthLost {
+				return Flag{}
+			}
+			return w.weightFlag(TenthLost, advice.Refer,
+				readable(last.Weight)+" is "+percent(below)+" below its goal of "+readable(target)+": a veterinarian must see it", sourceTenth)
+		}
+	}
+	peak := w.heaviestSince(firstDate)
+	lost := change(peak, last).Percent
+	if lost > -tenthLost {
+		return Flag{}
+	}
+	return w.weightFlag(TenthLost, advice.Refer,
+		"lost "+percent(-lost)+" since "+peak.Date.String()+" ("+fromTo(peak, last)+"): a veterinarian must see it", sourceTenth)
+}
+
+// rateFlags holds the loss of the last days against the safe rate and, where it
+// is planned, that of two weeks or more against its target.
+func (w Watch) rateFlags() []Flag {
 	// Of a ferret and others no rate is published: the dog's is taken.
 	safe, source := energy.SafeLossRate(energy.Dog).High, sourceRate
 	if w.Animal.Species == energy.Cat {
 		safe, source = energy.SafeLossRate(energy.Cat).High, sourceRateCat
 	}
-	flag := func(k FlagKind, l advice.Level, text string, s advice.Source) []Flag {
-		return []Flag{{k, last.Date, advice.Caution{Level: l, Text: text, Source: s}}}
+	fast := fastestLoss(w.Weights.lately())
+	lost := -fast.change().PerWeek
+	text := "lost " + percent(lost) + " of its weight a week since " + fast.from.Date.String() + ", more than "
+	switch {
+	case lost > referCat && w.Animal.Species == energy.Cat:
+		return []Flag{w.weightFlag(RateOfLoss, advice.Refer, text+"2 %: a cat's liver is in danger", sourceTarget)}
+	case lost > safe:
+		return []Flag{w.weightFlag(RateOfLoss, advice.Warn, text+percent(safe)+": give more, and call", source)}
 	}
-	shown := -c.Mass > SmallestChange(last.Weight, last.Readability)
-	switch planned := w.Plan != (Plan{}); {
-	case lost > referCat && w.Animal.Species == energy.Cat && shown:
-		return flag(RateOfLoss, advice.Refer, "lost "+text+", more than 2 %: a cat's liver is in danger", sourceTarget)
-	case lost > safe && shown:
-		return flag(RateOfLoss, advice.Warn, "lost "+text+", more than "+percent(safe)+": give more, and call", source)
-	case planned && c.Days >= firstVisit:
-		goal, err := w.Plan.Loss.Goal()
-		if err != nil || last.Weight <= goal.Target.Weight {
-			return nil // a plan whose gates are shut, or that is at its goal
-		}
-		if aim, _ := w.Plan.target(goal); lost < aim.Low {
-			verb := "lost "
-			if lost < 0 {
-				verb, text = "gained ", percent(-lost)+" of its weight a week since "+before.Date.String()
-			}
-			return flag(SlowLoss, advice.Note, verb+text+", below the target of "+percent(aim.Low)+": ask about treats and measuring before cutting", sourceTarget)
-		}
+	if flag := w.slowFlag(); flag != (Flag{}) {
+		return []Flag{flag}
 	}
 	return nil
 }
 
-// heaviestSince returns the heaviest weighing before the last, from that day on;
-// the last itself where there is none.
+// slowFlag returns the flag of a planned loss below its target, over the last
+// 14 days or more on this energy.
+func (w Watch) slowFlag() Flag {
+	last := w.Weights[len(w.Weights)-1]
+	window := w.Weights.Since(w.Plan.Since)
+	if w.Plan == (Plan{}) || len(window) < 2 {
+		return Flag{}
+	}
+	visit := window.since(firstVisit)
+	goal, err := w.Plan.Loss.Goal()
+	if err != nil || visit == (stretch{}) || last.Weight <= goal.Target.Weight {
+		return Flag{} // a plan whose gates are shut, or that is at its goal
+	}
+	lost := -visit.change().PerWeek
+	aim, _ := w.Plan.target(goal)
+	if lost >= aim.Low {
+		return Flag{}
+	}
+	text := "lost " + percent(lost)
+	if lost < 0 {
+		text = "gained " + percent(-lost)
+	}
+	return w.weightFlag(SlowLoss, advice.Note, text+" of its weight a week since "+visit.from.Date.String()+
+		", below the target of "+percent(aim.Low)+": ask about treats and measuring before cutting", sourceTarget)
+}
+
+// heaviestSince returns the heaviest weighing from that day on; the last itself
+// where none before it is heavier.
 func (w Watch) heaviestSince(d Date) Weighing {
 	log := w.Weights.Since(d)
 	heaviest := log[len(log)-1]
@@ -108,13 +172,10 @@ func (w Watch) heaviestSince(d Date) Weighing {
 	return heaviest
 }
 
-// appetiteOn returns the newest score on the day or before it, within a week.
-func (w Watch) appetiteOn(d Date) Appetite {
-	var a Appetite
-	for _, s := range w.Appetites {
-		if d-quickDays <= s.Date && s.Date <= d {
-			a = s.Appetite
-		}
+// appetiteSince returns the newest score from that day on.
+func (w Watch) appetiteSince(d Date) Appetite {
+	if n := len(w.Appetites); n > 0 && w.Appetites[n-1].Date >= d {
+		return w.Appetites[n-1].Appetite
 	}
-	return a
+	return 0
 }
