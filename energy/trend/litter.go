@@ -43,7 +43,8 @@ type Gained struct {
 	Days   int        // since that
 	// Expected is what it should gain a day, and the alarm.
 	Expected energy.Gain
-	// Flag is set where the gain calls for a veterinarian, or for a look.
+	// Flag is set where the gain, or the mean gain of the last three days, calls
+	// for a veterinarian, or for a look.
 	Flag Flag
 }
 
@@ -62,7 +63,8 @@ type Report struct {
 	Stomach units.Volume
 }
 
-// Alarm reports whether the newest weighing is flagged for a veterinarian.
+// Alarm reports whether the newest weighing is flagged for a veterinarian: its
+// gain, or the mean gain of the last three days.
 func (r Report) Alarm() bool {
 	n := len(r.Gains)
 	return n > 0 && r.Gains[n-1].Flag.Level == advice.Refer
@@ -73,7 +75,8 @@ const maxFeeds = 24
 // Reports returns a page for each nursling, in the order given. Each is fed by
 // its own newest weight, and a day's milk is split into Feeds, or into as many
 // more as keep a feed within the stomach. All faults of all nurslings come back
-// at once, those of energy.Nursling among them.
+// at once, those of energy.Nursling among them, and a newest weight that is
+// older than yesterday: there is no amount from it.
 func (l Litter) Reports(today Date) ([]Report, error) {
 	faults := l.check(today)
 	reports := make([]Report, len(l.Nurslings))
@@ -147,6 +150,13 @@ func (l Litter) report(n Nursling, today Date) (Report, error) {
 	if r.Need, err = s.Estimate(); err != nil {
 		return Report{}, err
 	}
+	if last.Date < today-1 {
+		return Report{}, refuse("weights", "the newest is of "+last.Date.String(),
+			"a weighing of "+(today-1).String()+" or "+today.String(), "weigh it before the next feed")
+	}
+	if a.Age > lastNursling {
+		return Report{}, refuse("age", a.Age.String(), "1 d (the day of birth) to "+lastNursling.String(), "older by now: energy.Growth")
+	}
 	if span := last.Date - first.Date; span > 0 {
 		r.Mean = (last.Weight - first.Weight) / units.Mass(span)
 	}
@@ -180,14 +190,39 @@ func gains(species energy.Species, age energy.Age, log Weights, today Date) ([]G
 		if g.Expected, err = s.DailyGain(); err != nil {
 			return nil, err
 		}
-		g.Flag = g.flag(before.Weight)
+		g.Flag = g.flag(species, before.Weight)
+		if g.Flag == (Flag{}) {
+			g.Flag = g.meanFlag(species, log[:i+1])
+		}
 		all = append(all, g)
 	}
 	return all, nil
 }
 
+// meanDays is over how many days, at least, the mean gain is held against the
+// alarm too, so that one good day doesn't hide what the days before it were: ours.
+const meanDays = 3
+
+// meanFlag returns the flag of the mean gain over the last days of a log that
+// ends with g. The first 24 hours of life are left out.
+func (g Gained) meanFlag(species energy.Species, log Weights) Flag {
+	s := log.since(meanDays)
+	if s == (stretch{}) || g.Age-energy.Age(s.to.Date-s.from.Date) < 2*energy.Day {
+		return Flag{}
+	}
+	g.Days = int(s.to.Date - s.from.Date)
+	g.Gain = (s.to.Weight - s.from.Weight) / units.Mass(g.Days)
+	a := energy.Animal{Species: species, Age: g.Age, Weight: g.Weight}
+	expected, err := energy.Nursling{Animal: a, DayBefore: s.from.Weight}.DailyGain()
+	if err != nil {
+		return Flag{} // half as much again as three days ago: no alarm
+	}
+	g.Expected = expected
+	return g.flag(species, s.from.Weight)
+}
+
 // flag returns the flag of a gain.
-func (g Gained) flag(from units.Mass) Flag {
+func (g Gained) flag(species energy.Species, from units.Mass) Flag {
 	text := "gained only " + readable(g.Gain) + " a day"
 	switch {
 	case g.Gain == 0:
@@ -196,12 +231,16 @@ func (g Gained) flag(from units.Mass) Flag {
 		text = "lost " + readable(-g.Gain) + " a day"
 	}
 	text += " (" + readable(from) + " to " + readable(g.Weight) + " in " + days(g.Days) + ")"
+	source := sourceKittenGain
+	if species == energy.Dog {
+		source = sourcePuppyGain
+	}
 	f := Flag{Kind: NurslingGain, Date: g.Date}
 	switch firstDay := g.Age <= 2*energy.Day; {
 	case g.Gain < g.Expected.Alarm && firstDay:
 		f.Caution = advice.Caution{Level: advice.Refer, Text: text + ": more than the slight loss of the first 24 hours, call the veterinarian today", Source: sourceFirstDay}
 	case g.Gain < g.Expected.Alarm:
-		f.Caution = advice.Caution{Level: advice.Refer, Text: text + ": it must gain " + readable(g.Expected.Alarm) + " or more; see that it is warm, and call the veterinarian today", Source: sourceGain}
+		f.Caution = advice.Caution{Level: advice.Refer, Text: text + ": it must gain " + readable(g.Expected.Alarm) + " or more; see that it is warm, and call the veterinarian today", Source: source}
 	case g.Gain <= 0 && firstDay:
 		f.Caution = advice.Caution{Level: advice.Note, Text: text + ": a slight loss is usual in the first 24 hours, watch; it must gain from now on", Source: sourceFirstDay}
 	default:

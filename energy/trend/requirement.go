@@ -47,7 +47,8 @@ const fewestDays = 14
 // speak: from the first weighing to the last. Of these at least 14 must be in
 // the intake (ours) and none left out; the day of the last weighing is not
 // counted, since it is weighed before it has eaten. The errors are those of both
-// logs, and too few or missing days.
+// logs, too few or missing days, and a requirement that comes out at nothing or
+// less, which no animal has.
 func NewRequirement(weights Weights, intake Intake, today Date) (Requirement, error) {
 	faults := slices.Concat(weights.check(today), intake.check(today))
 	if err := faults.Err(); err != nil {
@@ -79,6 +80,10 @@ func NewRequirement(weights Weights, intake Intake, today Date) (Requirement, er
 	}
 	r := Requirement{Intake: sum / units.Energy(count), Days: count, Trend: weights.trend(weights[0].Weight)}
 	r.solve()
+	if !isPositive(r.Daily) {
+		return Requirement{}, refuse("requirement", kcal(r.Daily)+" a day from "+kcal(r.Intake)+" eaten and "+r.Trend.String(),
+			"above 0 kcal a day", "eaten elsewhere, or weights that are wrong?")
+	}
 	return r, nil
 }
 
@@ -124,8 +129,12 @@ func (r Requirement) Observed(a energy.Animal) energy.Observed {
 
 // Against returns the requirement in percent of what an equation gives, 100 %
 // where they agree, and whether the equation's figure lies outside Low to High:
-// whether this animal is shown to differ from it.
+// whether this animal is shown to differ from it. It is 0 % and false where
+// either is the zero value.
 func (r Requirement) Against(e energy.Estimate) (of units.Percent, differs bool) {
+	if r.Days == 0 || !isPositive(e.Daily) {
+		return 0, false
+	}
 	return units.Percent(100 * (r.Daily / e.Daily)), e.Daily < r.Low || r.High < e.Daily
 }
 

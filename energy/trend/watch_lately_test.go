@@ -53,39 +53,53 @@ func TestLossIsFlaggedHoweverItWasWeighed(t *testing.T) {
 	}{
 		// 0.6 % of 5 kg a day, 30 g: on day 7 it weighed 4.79 kg, 210 g more, 4.38 %.
 		{
-			"cat weighed every day", trend.Watch{Animal: of(energy.Cat), Weights: daily(5*kg, 0.006, 1, 14, 10)}, 14,
+			"cat weighed every day",
+			trend.Watch{Animal: of(energy.Cat), Weights: daily(5*kg, 0.006, 1, 14, 10)},
+			14,
 			[]string{"rate_of_loss refer: lost 4.38 % of its weight a week since 2026-01-12, more than 2 %: a cat's liver is in danger"},
 		},
 		// 22.5 g a day: 67.5 g of 4.595 kg in the last 3 days are 3.43 % a week; 50 g / √12 = 14.4 g, so that 65 g or more are shown.
 		{
-			"cat weighed every third day", trend.Watch{Animal: of(energy.Cat), Weights: daily(5*kg, 0.0045, 3, 21, 50)}, 21,
+			"cat weighed every third day",
+			trend.Watch{Animal: of(energy.Cat), Weights: daily(5*kg, 0.0045, 3, 21, 50)},
+			21,
 			[]string{"rate_of_loss refer: lost 3.43 % of its weight a week since 2026-01-23, more than 2 %: a cat's liver is in danger"},
 		},
 		// 100 g of 5 kg in a week: on a scale of 100 g, √(28.9² + 15²) = 32.5 g beside √(2.9² + 14.7²) = 15.0 g, × 2.306 = 82.6 g; on
 		// two such scales 106 g.
 		{
-			"a coarse scale first", trend.Watch{Animal: of(energy.Cat), Weights: scales(5, 100, 4.89, 10)}, 7,
+			"a coarse scale first",
+			trend.Watch{Animal: of(energy.Cat), Weights: scales(5, 100, 4.89, 10)},
+			7,
 			[]string{"rate_of_loss refer: lost 2.2 % of its weight a week since 2026-01-05, more than 2 %: a cat's liver is in danger"},
 		},
 		{"the coarse scale makes it unsure", trend.Watch{Animal: of(energy.Cat), Weights: scales(5, 100, 4.92, 10)}, 7, nil},
 
 		{
-			"ferret, 9 % in 8 days", trend.Watch{Animal: of(energy.Ferret), Weights: byDay(5, 0, 1.2, 8, 1.092)}, 8,
+			"ferret, 9 % in 8 days",
+			trend.Watch{Animal: of(energy.Ferret), Weights: byDay(5, 0, 1.2, 8, 1.092)},
+			8,
 			[]string{"quick_loss refer: lost 9 % in 8 days (1.2 kg to 1.09 kg): a veterinarian must see it"},
 		},
 		{
-			"kitten, 9 % in 8 days", trend.Watch{Animal: young(energy.Cat, 12*energy.Week), Weights: byDay(5, 0, 1.2, 8, 1.092)}, 8,
+			"kitten, 9 % in 8 days",
+			trend.Watch{Animal: young(energy.Cat, 12*energy.Week), Weights: byDay(5, 0, 1.2, 8, 1.092)},
+			8,
 			[]string{"quick_loss refer: lost 9 % in 8 days (1.2 kg to 1.09 kg): a veterinarian must see it"},
 		},
 		{
-			"kitten of five weeks, 4 % in 2 days", trend.Watch{Animal: young(energy.Cat, 5*energy.Week), Weights: byDay(1, 0, 0.5, 2, 0.48)}, 2,
+			"kitten of five weeks, 4 % in 2 days",
+			trend.Watch{Animal: young(energy.Cat, 5*energy.Week), Weights: byDay(1, 0, 0.5, 2, 0.48)},
+			2,
 			[]string{"quick_loss refer: lost 4 % in 2 days (500 g to 480 g), and it should grow: a veterinarian must see it"},
 		},
 		{"kitten of five weeks, 3 %", trend.Watch{Animal: young(energy.Cat, 5*energy.Week), Weights: byDay(1, 0, 0.5, 2, 0.485)}, 2, nil},
 		{"ferret, 4 % in 2 days", trend.Watch{Animal: of(energy.Ferret), Weights: byDay(1, 0, 0.5, 2, 0.48)}, 2, nil},
 
 		{
-			"reduced the day after it was weighed", trend.Watch{Animal: of(energy.Ferret), Weights: byDay(5, 0, 1, 7, 0.96), Appetites: trend.Appetites{eats(8, trend.Reduced)}}, 9,
+			"reduced the day after it was weighed",
+			trend.Watch{Animal: of(energy.Ferret), Weights: byDay(5, 0, 1, 7, 0.96), Appetites: trend.Appetites{eats(8, trend.Reduced)}},
+			9,
 			[]string{"quick_loss refer: lost 4 % since 2026-01-05 (1 kg to 960 g) and its appetite is reduced: a veterinarian must see it"},
 		},
 		{
@@ -95,7 +109,9 @@ func TestLossIsFlaggedHoweverItWasWeighed(t *testing.T) {
 			}, 9, nil,
 		},
 		{ // 70 g of 1.07 kg are 6.54 %, 3.27 % a week
-			"gained, then lost", trend.Watch{Animal: of(energy.Ferret), Weights: byDay(1, 0, 1, 14, 1.07, 28, 1.0), Appetites: trend.Appetites{eats(28, trend.Reduced)}}, 28,
+			"gained, then lost",
+			trend.Watch{Animal: of(energy.Ferret), Weights: byDay(1, 0, 1, 14, 1.07, 28, 1.0), Appetites: trend.Appetites{eats(28, trend.Reduced)}},
+			28,
 			[]string{"quick_loss refer: lost 6.54 % since 2026-01-19 (1.07 kg to 1 kg) and its appetite is reduced: a veterinarian must see it"},
 		},
 		{ // 4 % of the first day, 1 % in the last month
@@ -106,12 +122,16 @@ func TestLossIsFlaggedHoweverItWasWeighed(t *testing.T) {
 		},
 
 		{ // 40 g of 6 kg in 14 days are 0.33 % a week
-			"plan, weighed every week", trend.Watch{Animal: of(energy.Cat), Plan: lost(4.5 * kg), Weights: byDay(10, 0, 6, 7, 5.98, 14, 5.96)}, 14,
+			"plan, weighed every week",
+			trend.Watch{Animal: of(energy.Cat), Plan: lost(4.5 * kg), Weights: byDay(10, 0, 6, 7, 5.98, 14, 5.96)},
+			14,
 			[]string{"slow_loss note: lost 0.33 % of its weight a week since 2026-01-05, below the target of 0.5 %: ask about treats and measuring before cutting"},
 		},
 		{"plan of a week", trend.Watch{Animal: of(energy.Cat), Plan: lost(4.5 * kg), Weights: byDay(10, 0, 6, 7, 5.98)}, 7, nil},
 		{ // 4.5 kg less 10 % is 4.05 kg
-			"a tenth below the goal", trend.Watch{Animal: of(energy.Cat), Plan: lost(4.5 * kg), Weights: byDay(1, 0, 6, 200, 4.3, 300, 4.05)}, 300,
+			"a tenth below the goal",
+			trend.Watch{Animal: of(energy.Cat), Plan: lost(4.5 * kg), Weights: byDay(1, 0, 6, 200, 4.3, 300, 4.05)},
+			300,
 			[]string{"tenth_lost refer: 4.05 kg is 10 % below its goal of 4.5 kg: a veterinarian must see it"},
 		},
 		{"less than a tenth below it", trend.Watch{Animal: of(energy.Cat), Plan: lost(4.5 * kg), Weights: byDay(1, 0, 6, 200, 4.3, 300, 4.06)}, 300, nil},
@@ -149,27 +169,39 @@ func TestDaysOfNothingAreSaidAsTheyWereWritten(t *testing.T) {
 		want  []string
 	}{
 		{
-			"a log that ended", trend.Watch{Animal: cat, Appetites: none(0)}, 30,
+			"a log that ended",
+			trend.Watch{Animal: cat, Appetites: none(0)},
+			30,
 			[]string{"nothing_eaten refer: nothing eaten on 2026-01-05, nothing written down since: a cat needs a veterinarian now, never wait it out"},
 		},
 		{
-			"a row that ended", trend.Watch{Animal: dog, Appetites: none(0, 1)}, 5,
+			"a row that ended",
+			trend.Watch{Animal: dog, Appetites: none(0, 1)},
+			5,
 			[]string{"nothing_eaten refer: nothing eaten from 2026-01-05 to 2026-01-06, nothing written down since: a veterinarian must see it"},
 		},
 		{
-			"yesterday and today", trend.Watch{Animal: cat, Appetites: none(0, 1)}, 1,
+			"yesterday and today",
+			trend.Watch{Animal: cat, Appetites: none(0, 1)},
+			1,
 			[]string{"nothing_eaten refer: nothing eaten for 1 day: a cat needs a veterinarian now, never wait it out"},
 		},
 		{
-			"today", trend.Watch{Animal: cat, Appetites: none(1)}, 1,
+			"today",
+			trend.Watch{Animal: cat, Appetites: none(1)},
+			1,
 			[]string{"nothing_eaten note: nothing eaten on 2026-01-06: watch; at 24 hours call the veterinarian"},
 		},
 		{
-			"today, and 24 hours are known", trend.Watch{Animal: cat, Appetites: none(1), HoursUnfed: 24}, 1,
+			"today, and 24 hours are known",
+			trend.Watch{Animal: cat, Appetites: none(1), HoursUnfed: 24},
+			1,
 			[]string{"nothing_eaten refer: nothing eaten for 24 hours: a cat needs a veterinarian now, never wait it out"},
 		},
 		{
-			"puppy of unknown adult weight", trend.Watch{Animal: puppy, HoursUnfed: 8}, 1,
+			"puppy of unknown adult weight",
+			trend.Watch{Animal: puppy, HoursUnfed: 8},
+			1,
 			[]string{"nothing_eaten warn: nothing eaten for 8 hours: a puppy that may be of a toy breed can't wait, call the veterinarian"},
 		},
 		{"large puppy of unknown adult weight", trend.Watch{Animal: large, HoursUnfed: 8}, 1, nil},
