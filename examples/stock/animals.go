@@ -5,6 +5,7 @@ import (
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/foodcsv"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -24,17 +25,14 @@ const (
 var animalColumns = []string{"animal", "species", "weight", "energy", "by", "food", "treats", "scale"}
 
 // readAnimals reads the animals file and weighs each animal's day.
-func (l *list) readAnimals(r *csvrow.Reader, fs *foods, report func(string)) error {
+func (l *list) readAnimals(r *csvrow.Reader, fs *foodcsv.File, report func(string)) error {
 	lines := make(map[string]int)
 	return each(r, animalColumns, animalColumns[colTreats:], report, func(h csvrow.Header, rec *csvrow.Record, p *csvrow.Problems) {
 		name := strings.Clone(h.Cell(rec, colAnimal))
 		fresh(lines, "animal", name, rec.Line, p)
 		need, ok := readNeed(h, rec, p)
-		menu := fs.menu("food", h.Cell(rec, colFood), false, p)
-		if len(menu) == 0 && !p.Any() {
-			p.Add("food", "", "want the name of a food")
-		}
-		menu = append(menu, fs.menu("treats", h.Cell(rec, colTreats), true, p)...)
+		fed := menu(fs, "food", h.Cell(rec, colFood), false, p)
+		fed = append(fed, menu(fs, "treats", h.Cell(rec, colTreats), true, p)...)
 		step := units.Gram
 		if text := h.Cell(rec, colScale); text != "" {
 			var err error
@@ -45,7 +43,7 @@ func (l *list) readAnimals(r *csvrow.Reader, fs *foods, report func(string)) err
 		if !ok || p.Any() {
 			return
 		}
-		ration, err := portion.Weigh(need, menu)
+		ration, err := portion.Weigh(need, fed)
 		if err == nil {
 			var w portion.Weighed
 			if w, err = ration.On(step); err == nil {

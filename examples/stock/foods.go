@@ -12,40 +12,6 @@ import (
 	"example.org/bowlgram/units"
 )
 
-// foods are the foods that can be fed, by name, and the lines of all that were
-// named.
-type foods struct {
-	byName map[string]diet.Food
-	lines  map[string]int // by what a person can't tell apart
-}
-
-func readFoods(r *csvrow.Reader, report func(string)) (*foods, error) {
-	fs := &foods{byName: make(map[string]diet.Food), lines: make(map[string]int)}
-	return fs, each(r, foodcsv.Columns, foodcsv.Optional, report, func(h csvrow.Header, rec *csvrow.Record, p *csvrow.Problems) {
-		f := foodcsv.Read(h, rec, p)
-		if !fresh(fs.lines, "food", f.Name, rec.Line, p) {
-			fs.drop(f.Name)
-			return
-		}
-		if !p.Any() {
-			foodcsv.Density(f, h, rec, p)
-		}
-		if !p.Any() {
-			fs.byName[f.Name] = f
-		}
-	})
-}
-
-// drop takes a food that is named twice out: nobody can tell which row is right.
-func (fs *foods) drop(name string) {
-	key := string(csvrow.AppendKey(nil, name))
-	for other := range fs.byName {
-		if string(csvrow.AppendKey(nil, other)) == key {
-			delete(fs.byName, other)
-		}
-	}
-}
-
 // each reads a file row by row and reports what is wrong with one.
 func each(r *csvrow.Reader, columns, optional []string, report func(string), row func(csvrow.Header, *csvrow.Record, *csvrow.Problems)) error {
 	h, err := csvrow.ReadHeader(r, columns, optional)
@@ -87,61 +53,12 @@ func fresh(lines map[string]int, column, name string, line int, p *csvrow.Proble
 	return true
 }
 
-// fault says why a food can't be fed by its name.
-func (fs *foods) fault(name string) string {
-	if _, named := fs.lines[string(csvrow.AppendKey(nil, name))]; named {
-		return "the row of that food can't be used, see the foods file"
+// menu returns the foods of a cell.
+func menu(fs *foodcsv.File, column, cell string, treat bool, p *csvrow.Problems) (m diet.Menu) {
+	for _, item := range fs.Items(column, cell, treat, p) {
+		m = append(m, diet.Item{Food: item.Food, Amount: item.Amount, Treat: treat})
 	}
-	return "not in the foods file"
-}
-
-// menu reads a cell of foods, separated by semicolons, each with how much there
-// is of it behind its name. A food of the meals without an amount is the rest.
-func (fs *foods) menu(column, cell string, treat bool, p *csvrow.Problems) diet.Menu {
-	var menu diet.Menu
-	for part := range strings.SplitSeq(cell, ";") {
-		if part = strings.TrimSpace(part); part == "" {
-			continue
-		}
-		item, why := fs.item(part, treat)
-		if why != "" {
-			p.Add(column, part, why)
-			continue
-		}
-		menu = append(menu, item)
-	}
-	return menu
-}
-
-// item takes a food and its amount apart. Where the name of one food begins with
-// that of another, the longest that leaves an amount is meant.
-func (fs *foods) item(text string, treat bool) (item diet.Item, why string) {
-	if f, ok := fs.byName[text]; ok {
-		if treat {
-			return item, `want how many or how much behind the name of the food, as in "2 biscuits" or "5 g"`
-		}
-		return diet.Item{Food: f, Amount: diet.Rest()}, ""
-	}
-	for end := strings.LastIndexByte(text, ' '); end > 0; end = strings.LastIndexByte(text[:end], ' ') {
-		f, ok := fs.byName[strings.TrimSpace(text[:end])]
-		if !ok {
-			continue
-		}
-		amount, err := readAmount(strings.TrimSpace(text[end:]), treat)
-		if err == nil {
-			return diet.Item{Food: f, Amount: amount, Treat: treat}, ""
-		}
-		return item, csvrow.Reason(err)
-	}
-	return item, fs.fault(text)
-}
-
-// readAmount reads an amount; of a treat a bare number counts servings.
-func readAmount(text string, treat bool) (diet.Amount, error) {
-	if treat && strings.Trim(text, "0123456789") == "" {
-		text += " serving"
-	}
-	return diet.ParseAmount(text)
+	return m
 }
 
 // readPacks reads what a food is sold in, as in "7.5 kg = 24.50 EUR; 2 kg".

@@ -9,6 +9,7 @@ import (
 	"text/tabwriter"
 	"time"
 
+	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/internal/csvrow"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
@@ -33,6 +34,19 @@ func (l *list) work() error {
 	}
 	l.costs, err = s.Costs()
 	return err
+}
+
+// refers returns what a veterinarian must see first, animal by animal.
+func (l *list) refers() []string {
+	var texts []string
+	for i := range l.plans {
+		for _, c := range l.plans[i].Weighed.Cautions(1) {
+			if c.Level == advice.Refer {
+				texts = append(texts, l.plans[i].Animal+": "+c.Text)
+			}
+		}
+	}
+	return texts
 }
 
 // kilograms writes a mass in kilograms to two decimals.
@@ -84,6 +98,12 @@ func (l *list) writeText(out io.Writer) error {
 		fmt.Fprintf(b, "NOT COMPLETE: %s couldn't be used, and what they hold is missing\n", several(n, "row"))
 		for _, p := range l.problems {
 			fmt.Fprintf(b, "  %s\n", p)
+		}
+	}
+	if refers := l.refers(); len(refers) > 0 {
+		fmt.Fprintln(b, "VETERINARIAN FIRST, before anything is ordered for them:")
+		for _, text := range refers {
+			fmt.Fprintf(b, "  %s\n", text)
 		}
 	}
 	b.WriteByte('\n')
@@ -162,7 +182,10 @@ func (l *list) writeCSV(out io.Writer) error {
 		}
 		b.Write(csvrow.AppendRecord(nil, fields...))
 	}
-	record("food", "animals", "g/day", "need kg", "in store kg", "short kg", "packs", "pack", "days left", "runs out", "cost a day", "problem")
+	record("food", "animals", "g/day", "need kg", "in store kg", "short kg", "packs", "pack", "days left", "runs out", "cost a day", "problem", "caution")
+	for _, text := range l.refers() {
+		record("", "", "", "", "", "", "", "", "", "", "", "", text)
+	}
 	for i := range l.lines {
 		x := &l.lines[i]
 		packs, pack, left, out := "", "", "", ""
@@ -176,10 +199,10 @@ func (l *list) writeCSV(out io.Writer) error {
 			out = l.runsOut(x)
 		}
 		record(x.Food.Name, strconv.Itoa(x.Animals), grams(x.Daily), kilograms(x.Need), kilograms(x.Store), kilograms(x.Short),
-			packs, pack, left, out, money(x.Cost.Amount(), x.Cost.Currency()), "")
+			packs, pack, left, out, money(x.Cost.Amount(), x.Cost.Currency()), "", "")
 	}
 	for _, p := range l.problems {
-		record("", "", "", "", "", "", "", "", "", "", "", p)
+		record("", "", "", "", "", "", "", "", "", "", "", p, "")
 	}
 	return b.Flush()
 }

@@ -28,6 +28,9 @@
 // The need is the grams a day of all the animals, times the days, plus the waste.
 // The clock is never read: -start is the first day that is fed from the store.
 //
+// What a veterinarian must see before an animal is fed by its plan stands above the
+// order, with the animal's name: in the column caution of the CSV.
+//
 // A row that can't be used is reported on standard error and on the list, which
 // is then too short by what it holds. The exit status is 0 if every row was used,
 // 1 if some weren't, and 2 if there is no list: bad usage, a file that can't be

@@ -106,9 +106,71 @@ func TestStandardInput(t *testing.T) {
 	store := write("store.csv", "food,in store\nwet,156 g\ndry,\n")
 	stdout, stderr, status := runs(t, animals, "-animals", "-", "-foods", foods, "-store", store, "-days", "10", "-waste", "0 %", "-format", "csv")
 	// 131.9 / 1.09 = 121.0 g and 131.9 / 3.85 = 34.3 g.
-	const want = "wet,1,121,1.21,0.16,1.05,,,1.3,,,\ndry,1,34,0.34,0.00,0.34,,,0.0,,,\n"
+	const want = "wet,1,121,1.21,0.16,1.05,,,1.3,,,,\ndry,1,34,0.34,0.00,0.34,,,0.0,,,,\n"
 	if _, rows, _ := strings.Cut(stdout, "\n"); rows != want || status != exitOK || stderr != "" {
 		t.Errorf("exit status %d, stderr %q, rows\n%swant\n%s", status, stderr, rows, want)
+	}
+}
+
+// Food for dogs is not for a cat, and 6000 kcal of dry food for a dog of 10 kg
+// are 1,714 g, 17 % of it: both stand above the order, with the animal's name.
+func TestVeterinarianFirst(t *testing.T) {
+	dir := t.TempDir()
+	write := func(name, text string) string {
+		file := filepath.Join(dir, name)
+		if err := os.WriteFile(file, []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		return file
+	}
+	args := []string{
+		"-animals", write("animals.csv", "animal,species,weight,energy,by,food\nAsh,dog,10 kg,600 kcal,Dr Ysolde Crake,dry\nOak,dog,10 kg,6000 kcal,Dr Ysolde Crake,dry\nElm,cat,4 kg,240 kcal,Dr Ysolde Crake,dry\n"),
+		"-foods", write("foods.csv", "food,energy,serving,serving energy,serving mass,moisture,for,role\ndry,3500 kcal/kg,,,,9 %,dog,complete\n"),
+		"-store", write("store.csv", "food,in store\ndry,100 kg\n"),
+	}
+	const oak = "Oak: 1714.29 g of dry a day is 17 % of the body weight: "
+	const elm = "Elm: dry is food for dogs, not for cats: "
+	text, stderr, status := runs(t, "", args...)
+	if status != exitOK {
+		t.Fatalf("exit status %d, %s", status, stderr)
+	}
+	above, _, _ := strings.Cut(text, "\nfood ")
+	_, above, said := strings.Cut(above, "\nVETERINARIAN FIRST, before anything is ordered for them:\n")
+	if !said || !strings.Contains(above, "  "+oak) || !strings.Contains(above, "  "+elm) || strings.Contains(text, "Ash: ") {
+		t.Errorf("want %s\nand %s above the order in\n%s", oak, elm, text)
+	}
+	table, _, _ := runs(t, "", append(args, "-format", "csv")...)
+	above, _, _ = strings.Cut(table, "\ndry,")
+	for _, want := range []string{oak, elm} {
+		if !strings.Contains(above, "\n,,,,,,,,,,,,\""+want) {
+			t.Errorf("want %s above the order in\n%s", want, table)
+		}
+	}
+}
+
+// The name is that of the foods file in every letter, and what is wanted is said.
+func TestFoodOfAnotherCase(t *testing.T) {
+	dir := t.TempDir()
+	animals, store := filepath.Join(dir, "animals.csv"), filepath.Join(dir, "store.csv")
+	for file, text := range map[string]string{
+		animals: "animal,species,weight,energy,by,food,treats\nAsh,dog,10 kg,600 kcal,Dr Ysolde Crake,tarnwick house dog dry,Biscuit 2 biscuits\n",
+		store:   "food,in store\ntarnwick puppy dry,1 kg\n",
+	} {
+		if err := os.WriteFile(file, []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	_, stderr, status := runs(t, "", "-animals", animals, "-foods", "foods.csv", "-store", store)
+	if status != exitBadRows {
+		t.Errorf("exit status %d", status)
+	}
+	for _, want := range []string{
+		`line 2: food "tarnwick house dog dry": not in the foods file as it is written here, want "Tarnwick House Dog Dry"; treats "Biscuit 2 biscuits": not in the foods file, want one of Tarnwick House Dog Dry, `,
+		`line 2: food "tarnwick puppy dry": not in the foods file as it is written here, want "Tarnwick Puppy Dry"`,
+	} {
+		if !strings.Contains(stderr, want) {
+			t.Errorf("want %s in\n%s", want, stderr)
+		}
 	}
 }
 

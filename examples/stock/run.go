@@ -10,6 +10,7 @@ import (
 	"time"
 
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/foodcsv"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -39,9 +40,9 @@ The files are CSV with a header row, the columns in any order, as in
   food,in store,packs
   house-dry,42.5 kg,15 kg = 48.00 EUR; 3 kg
 
-An animal on several foods has "house-wet 50 %; house-dry" in the cell. The
-exit status is 0 if every row was used, 1 if some were not, 2 if there is no
-list.
+An animal on several foods has "house-wet 50 %; house-dry" in the cell. What a
+veterinarian must see first stands above the order, by animal. The exit status
+is 0 if every row was used, 1 if some were not, 2 if there is no list.
 
 `
 
@@ -126,14 +127,14 @@ func (o *options) check(rest []string) error {
 // list reads the files and works the list out.
 func (o *options) list(stdin io.Reader) (*list, error) {
 	l := &list{options: *o}
-	var foods *foods
+	var foods *foodcsv.File
 	for _, file := range [...]struct {
 		name, demo string
 		stdin      io.Reader
 		read       func(*csvrow.Reader, func(string)) error
 	}{
 		{o.foods, "foods.csv", nil, func(r *csvrow.Reader, report func(string)) (err error) {
-			foods, err = readFoods(r, report)
+			foods, err = foodcsv.ReadFile(r, report)
 			return err
 		}},
 		{o.store, "store.csv", nil, func(r *csvrow.Reader, report func(string)) error { return l.readStore(r, foods, report) }},

@@ -2,6 +2,7 @@ package main
 
 import (
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/foodcsv"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -17,16 +18,15 @@ var storeColumns = []string{"food", "in store", "packs"}
 
 // readStore reads the store file. What a food is sold in goes to its label, so
 // that the plans and the store have one record of it.
-func (l *list) readStore(r *csvrow.Reader, fs *foods, report func(string)) error {
+func (l *list) readStore(r *csvrow.Reader, fs *foodcsv.File, report func(string)) error {
 	lines := make(map[string]int)
 	return each(r, storeColumns, storeColumns[storePacks:], report, func(h csvrow.Header, rec *csvrow.Record, p *csvrow.Problems) {
 		name := h.Cell(rec, storeFood)
 		if !fresh(lines, "food", name, rec.Line, p) {
 			return
 		}
-		f, ok := fs.byName[name]
-		if !ok {
-			p.Add("food", name, fs.fault(name))
+		if why := fs.Fault(name); why != "" {
+			p.Add("food", name, why)
 		}
 		var mass units.Mass
 		if text := h.Cell(rec, storeMass); text != "" {
@@ -41,8 +41,8 @@ func (l *list) readStore(r *csvrow.Reader, fs *foods, report func(string)) error
 		if p.Any() {
 			return
 		}
-		f.Label.Packs = packs
-		fs.byName[f.Name] = f
-		l.store = append(l.store, portion.Stock{Food: f, Mass: mass})
+		food := &fs.Entry(name).Food
+		food.Label.Packs = packs
+		l.store = append(l.store, portion.Stock{Food: *food, Mass: mass})
 	})
 }
