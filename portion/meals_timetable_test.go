@@ -259,13 +259,7 @@ func TestTimetableCautionsJudgeTheSmallestMeal(t *testing.T) {
 		{portion.Timetable{{Parts: 1}, {Parts: 199}}, "warn: some of the 2 meals get no " + name + " on a 1 g scale: use a finer scale, or weigh the day's 60 g once and divide it, or feed fewer meals"},
 		{portion.Timetable{{Parts: 5}, {Parts: 1}}, "note: a 1 g scale is coarse for 10 g of " + name + ": half a step is 5.0 % of it: use a 0.1 g scale, or weigh the day's 60 g once and divide it"},
 	} {
-		got := ""
-		for _, c := range w.TimetableCautions(test.table) {
-			if strings.Contains(c.Text, " scale") {
-				got += c.Level.String() + ": " + c.Text
-			}
-		}
-		if got != test.want {
+		if got := said(w.TimetableCautions(test.table), " scale"); got != test.want {
 			t.Errorf("%v: %s\nwant %s", test.table, got, test.want)
 		}
 	}
