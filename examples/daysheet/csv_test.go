@@ -103,14 +103,14 @@ func FuzzFoods(f *testing.F) {
 		lines := lines(t, records)
 		usable, doubled := 0, 0
 		for _, food := range foods.byID {
-			if food.problem == "" {
+			if food.Problem == "" {
 				usable++
-				if d := food.menu[0].Food; d.Name != food.id {
-					t.Errorf("%q is called %q", food.id, d.Name)
+				if d := food.menu[0].Food; d.Name != food.Name {
+					t.Errorf("%q is called %q", food.Name, d.Name)
 				}
-			} else if !slices.Contains(reported, food.problem) {
-				t.Errorf("not reported: %q", food.problem)
-			} else if !strings.HasPrefix(food.problem, "line "+strconv.Itoa(food.line)+": ") {
+			} else if !slices.Contains(reported, food.Problem) {
+				t.Errorf("not reported: %q", food.Problem)
+			} else if !strings.HasPrefix(food.Problem, "line "+strconv.Itoa(food.Line)+": ") {
 				doubled++
 			}
 		}

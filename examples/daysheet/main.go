@@ -52,7 +52,8 @@
 //
 // With any of these columns the text sheet says of each animal when to call the
 // veterinarian. With weighed, a nursling or a refeeding ladder it lists who is
-// to be weighed today.
+// to be weighed today. A nursling's feeds that are more than its stomach holds, 4 mL
+// for each 100 g, are refused, with the number that is enough.
 //
 // The food cell may hold several foods, separated by semicolons, and the column
 // treats, which may be absent, what is given outside the meals:

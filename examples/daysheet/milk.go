@@ -3,6 +3,7 @@ package main
 import (
 	"strconv"
 
+	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
 )
@@ -39,17 +40,11 @@ func millilitres(v units.Volume) string {
 	return strconv.FormatFloat(v.Millilitres(), 'f', 1, 64) + " mL"
 }
 
-// A nursling's stomach comfortably holds about 4 mL for each 100 g of the animal
-// (Lawler 2008). Milk weighs about 1 g a millilitre: where its volume isn't
-// known, that is taken (ours).
-const stomachShare = 0.04
-
 // A food is taken for milk where it is measured by volume or holds so much
 // water. Ours: milk replacers made up hold some 80 %.
 const milkMoisture = 60 // %
 
-// appendMilk appends what is to be said of what a nursling is fed: that it is no
-// milk, or that a meal is more than its stomach holds.
+// appendMilk appends that what a nursling is fed is no milk.
 func appendMilk(dst []advice.Caution, p *plan) []advice.Caution {
 	if !p.nurses() {
 		return dst
@@ -58,28 +53,45 @@ func appendMilk(dst []advice.Caution, p *plan) []advice.Caution {
 		if f.servingVolume == 0 && p.menu[i].Food.Analysis.Moisture < milkMoisture {
 			dst = append(dst, advice.Caution{
 				Level: advice.Refer, Source: advice.Source{Seen: advice.Ours},
-				Text: f.id + " is no milk by its label: a nursling is fed milk replacer, weighed as it is made up, and nothing else",
+				Text: f.Name + " is no milk by its label: a nursling is fed milk replacer, weighed as it is made up, and nothing else",
 			})
 		}
 	}
-	room := units.Volume(stomachShare * p.animal.Weight.Grams())
-	var meal units.Volume
-	for i := range p.bowls {
-		mass := p.meal(i, 0).Mass
-		if v, ok := p.fed[i].volume(mass, p.servingMass(i)); ok {
-			meal += v
-		} else {
-			meal += units.Volume(mass.Grams())
+	return dst
+}
+
+// stomachFault says why the feeds of a nursling are more than its stomach holds
+// (see [energy.StomachCapacity]) and how many are enough, or returns "".
+func (p *plan) stomachFault() string {
+	if !p.nurses() {
+		return ""
+	}
+	const roundoff = 1 + 1e-9 // where a feed is just what it holds
+	room := energy.StomachCapacity(p.animal.Weight)
+	feed := p.feed()
+	if feed <= room*roundoff {
+		return ""
+	}
+	why := "a feed of " + millilitres(feed) + " is more than its stomach holds, " + millilitres(room) + ": want "
+	for n := p.times + 1; n <= maxMeals; n++ {
+		p.meals, _ = p.ration.AppendMeals(p.meals[:0], n) // n is sound
+		if p.feed() <= room*roundoff {
+			return why + strconv.Itoa(n) + " or more"
 		}
 	}
-	if meal <= room {
-		return dst
+	return why + "a richer milk or a finer scale, no number of feeds up to " + strconv.Itoa(maxMeals) + " is enough"
+}
+
+// feed returns the volume of the first feed, which is the largest. Milk weighs
+// about 1 g a millilitre: where its volume isn't known, that is taken (ours).
+func (p *plan) feed() (v units.Volume) {
+	for i := range p.bowls {
+		mass := p.meal(i, 0).Mass
+		if x, ok := p.fed[i].volume(mass, p.servingMass(i)); ok {
+			v += x
+		} else {
+			v += units.Volume(mass.Grams())
+		}
 	}
-	return append(dst, advice.Caution{
-		Level: advice.Warn,
-		Text:  "a meal of " + millilitres(meal) + " is more than its stomach holds, about " + millilitres(room) + ": more and smaller feeds",
-		Source: advice.Source{
-			Work: "Lawler, Theriogenology 70:384-392, 2008", Where: "4 mL/100 g", Seen: advice.Secondary,
-		},
-	})
+	return v
 }

@@ -43,15 +43,33 @@ func TestNurslingIsFedMilk(t *testing.T) {
 	}
 }
 
-// A fifth is 9.1 or 9.2 g, 8.9 mL; without the volume its grams are taken.
+// A fifth is 9.2 g, 8.9 mL, a sixth 7.4 mL; without the volume its grams are
+// taken, 7.6 of a sixth. A 10 g scale has no feed below 9.7 mL. There is no amount
+// until the feeds are small enough, and what is to be said of the animal stays.
 func TestMealBeyondTheStomach(t *testing.T) {
 	const row = "species: cat; weight: 200 g; stage: nursling; age: 16 d; meals: 5; scale: 0.1 g"
-	for _, test := range []struct{ foods, want string }{
-		{milk, "! a meal of 8.9 mL is more than its stomach holds, about 8.0 mL: more and smaller feeds\n"},
-		{strings.Replace(milk, "150 mL", "bottle", 1), "! a meal of 9.2 mL is more than its stomach holds, about 8.0 mL: more and smaller feeds\n"},
+	bottle := strings.Replace(milk, "150 mL", "bottle", 1)
+	for _, test := range []struct{ foods, row, want string }{
+		{milk, row, `meals "5": a feed of 8.9 mL is more than its stomach holds, 8.0 mL: want 6 or more`},
+		{bottle, row, `meals "5": a feed of 9.2 mL is more than its stomach holds, 8.0 mL: want 6 or more`},
+		{milk, strings.Replace(row, "meals: 5", "meals: 2", 1), `meals "2": a feed of 22.1 mL is more than its stomach holds, 8.0 mL: want 6 or more`},
+		{milk, strings.Replace(row, "0.1 g", "10 g", 1), `meals "5": a feed of 9.7 mL is more than its stomach holds, 8.0 mL: want a richer milk or a finer scale, no number of feeds up to 24 is enough`},
 	} {
-		if out := textOf(t, test.foods, row); !strings.Contains(out, test.want) {
-			t.Errorf("no %q in\n%s", test.want, out)
+		out := textOf(t, test.foods, test.row)
+		if !strings.Contains(strings.Join(strings.Fields(out), " "), "[ NO AMOUNT ] line 2: "+test.want) || strings.Contains(out, " 1 [") {
+			t.Errorf("no %q, or an amount, in\n%s", test.want, out)
+		}
+		if !strings.Contains(out, "! never feed a chilled nursling") {
+			t.Errorf("nothing is said of the animal:\n%s", out)
+		}
+		sheet, stderr, status := sheetOf(t, allColumns+staged(test.row), test.foods)
+		if !strings.Contains(stderr, test.want) || status != exitBadRows || !strings.Contains(sheet, "\nAsh,pen,kitten,,,,") {
+			t.Errorf("status %d, %s\n%s", status, stderr, sheet)
+		}
+	}
+	for _, foods := range []string{milk, bottle} {
+		if out := textOf(t, foods, strings.Replace(row, "meals: 5", "meals: 6", 1)); !strings.Contains(out, " 1 [   7.6 g ] ") {
+			t.Errorf("six feeds:\n%s", out)
 		}
 	}
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"strconv"
 	"strings"
 
 	"example.org/bowlgram/energy/advice"
@@ -31,6 +32,15 @@ func (p *plan) work() {
 	}
 	if err := p.weigh(); err != nil {
 		p.problem = portionProblem(&p.order, err)
+		return
+	}
+	if why := p.stomachFault(); why != "" {
+		var problem csvrow.Problems
+		problem.Add(animalColumns[colMeals], strconv.Itoa(p.times), why)
+		p.problem = problem.String(p.line)
+		p.cautions = append(p.cautions, p.need.Cautions()...) // the animal is there, without an amount
+		p.cautions = appendMilk(p.cautions, p)
+		advice.Sort(p.cautions)
 		return
 	}
 	p.cautions = append(p.cautions, p.ration.Cautions(p.times)...)

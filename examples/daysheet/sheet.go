@@ -39,6 +39,7 @@ type block struct {
 
 	weighWhy   string // why it is to be weighed today; empty: it isn't
 	weighKnown bool   // whether anybody can say that
+	weighLast  string // how long ago it was weighed, where the row is refused
 }
 
 // note is a note-level caution with the animals that it is for.
@@ -57,6 +58,7 @@ func (s *textSheet) add(p *plan) error {
 		key: string(csvrow.AppendKey(nil, p.name)), held: p.hold != "" || p.faulty,
 	}
 	b.weighWhy, b.weighKnown = weighing(p)
+	b.weighLast = lastWeighing(p)
 	s.weights = s.weights || p.nurses() || p.kind == refeeding
 	s.several = s.several || p.problem == "" && p.bowls > 1
 	if p.problem == "" {

@@ -10,6 +10,15 @@ import (
 	"example.org/bowlgram/internal/page"
 )
 
+// lastWeighing says how long ago an animal was weighed whose row can't say how
+// often that should be.
+func lastWeighing(p *plan) string {
+	if p.weighed == notWeighed || p.need.Reweigh != 0 || p.nurses() || p.kind == refeeding {
+		return ""
+	}
+	return dayCount(p.weighed)
+}
+
 // weighing says whether an animal is to be weighed today: why, or "" for no. It
 // is not known where the file doesn't say when the animal was weighed last, or
 // the row has a problem, so that nobody can say how often it should be.
@@ -52,11 +61,16 @@ func appendOldWeight(dst []advice.Caution, o *order) []advice.Caution {
 // places, and of those nobody can say it of.
 func weighList(w *page.Page, blocks []block) {
 	w.Heading("WEIGH TODAY")
-	var unknown []string
+	var unknown, refused []string
 	none := true
 	for _, b := range blocks {
-		if !b.weighKnown {
-			unknown = append(unknown, cmp.Or(b.name, "(no name)"))
+		name := cmp.Or(b.name, "(no name)")
+		switch {
+		case b.weighLast != "":
+			refused = append(refused, name+" (last "+b.weighLast+" ago)")
+			continue
+		case !b.weighKnown:
+			unknown = append(unknown, name)
 			continue
 		}
 		if b.weighWhy != "" {
@@ -69,5 +83,8 @@ func weighList(w *page.Page, blocks []block) {
 	}
 	if len(unknown) > 0 {
 		w.Item(" Last weighing not known: ", strings.Join(unknown, ", "))
+	}
+	if len(refused) > 0 {
+		w.Item(" Row refused, so that it can't be said when it is due: ", strings.Join(refused, ", "))
 	}
 }

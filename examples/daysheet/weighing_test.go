@@ -54,7 +54,8 @@ func TestWeighToday(t *testing.T) {
 		"Nestler, pen every morning, before feeding" + field,
 		"Starved, pen every morning of the ladder" + field,
 		"Bottle, pen every morning, before feeding" + field,
-		"Last weighing not known: Who knows, Broken",
+		"Last weighing not known: Who knows",
+		"Row refused, so that it can't be said when it is due: Broken (last 1 day ago)",
 	}
 	if got := section(t, out, "WEIGH TODAY"); strings.Join(got, "\n") != strings.Join(want, "\n") {
 		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
