@@ -111,12 +111,44 @@ func TestAmountsRestOnAWeightOfYesterdayAtMost(t *testing.T) {
 			t.Errorf("want %s", want)
 		}
 	}
-	if strings.Contains(stdout, "Fig: ") || status != exitOK {
+	if strings.Contains(stdout, "! Fig: ") || status != exitOK {
 		t.Errorf("exit status %d\n%s", status, stdout)
 	}
 	stdout, _, _ = litterOf(t, rows, "-today", "2026-11-06")
 	if strings.Count(stdout, "NO AMOUNT") != 3 || !strings.Contains(stdout, "None: there is no amount.") {
 		t.Errorf("amounts from weights of two days ago:\n%s", stdout)
+	}
+}
+
+// first returns what the page says before all else.
+func first(page string) string {
+	_, rest, _ := strings.Cut(page, "--- First ")
+	head, _, _ := strings.Cut(rest, "--- Before every feed ")
+	return oneLine(strings.TrimLeft(head, "-"))
+}
+
+// Of one weighing nobody knows a gain: it isn't said to be above an alarm.
+func TestPageSaysWhatIsKnownOfEachNursling(t *testing.T) {
+	for _, tt := range []struct{ name, rows, want string }{
+		{"weighed once", "Pim,2026-11-05,212 g\n", "- gain not known yet, weighed once: Pim"},
+		{"one of two", "Pim,2026-11-05,212 g\nDab,2026-11-04,198 g\nDab,2026-11-05,209 g\n", "- gain not known yet, weighed once: Pim"},
+		{"both", "Dab,2026-11-04,198 g\nDab,2026-11-05,209 g\n", "Every nursling was weighed today and none is under its alarm."},
+		// Weighed on the day of the page, and a row out of order after it.
+		{"unordered", "Pim,2026-11-03,212 g\nPim,2026-11-05,236 g\nPim,2026-11-04,224 g\n", "- Pim: weighed today; its last row can't be used: see its rows below"},
+		{
+			"a row of the day", "Pim,2026-11-03,212 g\nPim,2026-11-04,224 g\nPim,2026-11-05,236\nDab,2026-11-04,198 g\nDab,2026-11-05,209 g\n",
+			"! Pim: its last row can't be used, the newest weight is of 2026-11-04: weigh it before the next feed",
+		},
+		// 209, 202 and 209 g: the newest gain is 7 g, that of three days 2.3 g a day.
+		{
+			"up and down", "Dab,2026-11-02,202 g\nDab,2026-11-03,209 g\nDab,2026-11-04,202 g\nDab,2026-11-05,209 g\n",
+			"!! VETERINARIAN TODAY: Dab gained only 2.3 g a day (202 g to 209 g in 3 days): it must gain 7 g or more; see that it is warm, and call the veterinarian today",
+		},
+	} {
+		stdout, _, _ := litterOf(t, tt.rows)
+		if got := first(stdout); got != tt.want {
+			t.Errorf("%s: %s\nwant %s", tt.name, got, tt.want)
+		}
 	}
 }
 
@@ -215,8 +247,8 @@ func TestUsage(t *testing.T) {
 
 func TestFilesWithoutRowsOrHeader(t *testing.T) {
 	stdout, stderr, status := litterOf(t, "")
-	if status != exitOK || !strings.Contains(stderr, "no weighings in it") || !strings.Contains(stdout, "None: there is no amount.") {
-		t.Errorf("no rows: exit status %d, stderr %q", status, stderr)
+	if want := "litterlog: standard input: no weighings in it, only a header\n"; status != exitFailed || stderr != want || stdout != "" {
+		t.Errorf("no rows: exit status %d, stderr %q, stdout %q", status, stderr, stdout)
 	}
 	for _, text := range []string{"", "nursling,date\n", "nursling;date;weight\n", "nursling,date,weight,mood\n"} {
 		if stdout, stderr, status := runs(t, text, own("-")...); status != exitFailed || stdout != "" || stderr == "" {

@@ -38,8 +38,8 @@
 // A row that can't be used keeps its place, with what is wrong with it, and is
 // reported on standard error; everything else is still worked out. The exit status
 // is 0 if every row was used, 1 if some weren't, and 2 if there is no page, or no
-// whole one: bad usage, a file that can't be read or has no proper header, output
-// that can't be written.
+// whole one: bad usage, a file that can't be read, has no proper header or no rows
+// below it, output that can't be written.
 package main
 
 import "os"

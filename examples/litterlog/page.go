@@ -83,19 +83,29 @@ func call(w *page.Page, s settings, l *log, readErr error) {
 	if readErr != nil {
 		say("!! ", readErr.Error()+", what follows is missing")
 	}
+	var once []string
 	for _, n := range l.nurslings {
-		r := n.newest()
+		r, unused := n.newest(), n.rows[len(n.rows)-1].Any()
 		switch {
 		case r == nil:
 			say("! ", n.name+": no weighing that can be used: see its rows below")
-		case n.rows[len(n.rows)-1].Any():
+			continue
+		case r.weighing.Date == s.today && unused:
+			say("- ", n.name+": weighed today; its last row can't be used: see its rows below")
+		case unused:
 			say("! ", n.name+": its last row can't be used, the newest weight is of "+r.weighing.Date.String()+": weigh it before the next feed")
 		case r.weighing.Date != s.today:
 			say("! ", n.name+": not weighed since "+r.weighing.Date.String()+": weigh it before the next feed")
 		}
+		if _, ok := lastGain(r); !ok {
+			once = append(once, n.name)
+		}
+	}
+	if len(once) > 0 {
+		say("- ", "gain not known yet, weighed once: "+strings.Join(once, ", "))
 	}
 	if quiet {
-		w.Text("Every nursling was weighed and none is under its alarm.")
+		w.Text("Every nursling was weighed today and none is under its alarm.")
 	}
 }
 

@@ -125,6 +125,9 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	if l == nil {
 		return fail(name+":", readErr)
 	}
+	if len(l.rows) == 0 && readErr == nil {
+		return fail(name + ": no weighings in it, only a header")
+	}
 	s.today = cmp.Or(s.today, l.newestDay(s.litter.Born), s.litter.Born)
 	for _, n := range l.nurslings {
 		n.settle(s.litter, s.today)
@@ -136,9 +139,6 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 			bad = true
 			fmt.Fprintf(stderr, "litterlog: %s: %s\n", name, p)
 		}
-	}
-	if len(l.rows) == 0 && readErr == nil {
-		fmt.Fprintf(stderr, "litterlog: %s: no weighings in it\n", name)
 	}
 	var out []byte
 	if s.format == "csv" {
