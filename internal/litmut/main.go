@@ -1,0 +1,177 @@
+package main
+
+import (
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+	"maps"
+	"os"
+	"path/filepath"
+	"regexp"
+	"runtime"
+	"slices"
+	"strings"
+	"sync"
+	"time"
+)
+
+func main() {
+	status, err := run(".", os.Args[1:], os.Stdout, os.Stderr)
+	if err != nil && !errors.Is(err, flag.ErrHelp) {
+		fmt.Fprintln(os.Stderr, "litmut:", err)
+	}
+	os.Exit(status)
+}
+
+// run does the work in the module of a directory and returns the exit status.
+func run(dir string, args []string, stdout, stderr io.Writer) (int, error) {
+	flags := flag.NewFlagSet("litmut", flag.ContinueOnError)
+	flags.SetOutput(stderr)
+	packages := flags.String("packages", "units,energy,diet,portion,transition,portion/scoop,energy/trend", "paths within the module, with commas")
+	jobs := flags.Int("jobs", runtime.NumCPU(), "changes tried at a time")
+	timeout := flags.Duration("timeout", 30*time.Second, "for one run of the tests of one package")
+	only := flags.String("only", "", "regexp: only the declarations whose name matches; the list is not checked for stale entries")
+	tables := flags.String("tables", "internal/reftable", "package whose tests run after those of the package itself")
+	apart := flags.Bool("apart", false, "a build for each change")
+	list := flags.String("reviewed", "internal/litmut/reviewed.tsv", "list of accepted survivors, a path within the module")
+	if err := flags.Parse(args); err != nil {
+		return 2, err
+	}
+	if flags.NArg() > 0 || *jobs < 1 || *timeout <= 0 {
+		return 2, errors.New("want flags only, at least one job and a timeout above 0")
+	}
+	wanted, err := regexp.Compile(*only)
+	if err != nil {
+		return 2, err
+	}
+	m, err := loadModule(dir)
+	if err != nil {
+		return 2, err
+	}
+	reviewed, err := readReviewed(filepath.Join(m.dir, filepath.FromSlash(*list)))
+	if err != nil {
+		return 2, err
+	}
+	names := strings.Split(*packages, ",")
+	survivors := map[key]bool{}
+	status := 0
+	for _, name := range names {
+		found, err := m.try(name, options{*jobs, *timeout, wanted, *apart, *tables, reviewed}, stdout)
+		if err != nil {
+			return 2, err
+		}
+		for _, mu := range found {
+			survivors[mu.key] = true
+			if reviewed[mu.key] == "" {
+				status = 1
+			}
+		}
+	}
+	if *only == "" {
+		for _, k := range slices.SortedFunc(maps.Keys(reviewed), func(a, b key) int { return strings.Compare(a.String(), b.String()) }) {
+			if slices.Contains(names, k.pkg) && !survivors[k] {
+				status = 1
+				fmt.Fprintf(stdout, "stale\t%v\n", k)
+			}
+		}
+	}
+	return status, nil
+}
+
+type options struct {
+	jobs     int
+	timeout  time.Duration
+	only     *regexp.Regexp
+	apart    bool
+	tables   string
+	reviewed map[key]string
+}
+
+// try runs the mutants of a package, prints those that live and are not in the
+// list, and a line of figures, and returns all that live.
+func (m *module) try(name string, o options, stdout io.Writer) ([]*mutant, error) {
+	start := time.Now()
+	p, err := m.find(name)
+	if err != nil {
+		return nil, err
+	}
+	src, err := m.read(p)
+	if err != nil {
+		return nil, err
+	}
+	all, literals, none, err := src.plan(name)
+	if err != nil {
+		return nil, err
+	}
+	all = slices.DeleteFunc(all, func(mu *mutant) bool { return !o.only.MatchString(mu.decl) })
+	for _, mu := range all {
+		mu.apart = mu.apart || o.apart
+	}
+	dir, err := os.MkdirTemp("", "litmut")
+	if err != nil {
+		return nil, err
+	}
+	defer os.RemoveAll(dir)
+	tables, err := m.also(o.tables, p)
+	if err != nil {
+		return nil, err
+	}
+	r, err := newRunner(src, tables, all, dir, o.timeout)
+	if err != nil {
+		return nil, err
+	}
+	count := map[verdict]int{}
+	var living []*mutant
+	accepted := 0
+	err = r.judgeAll(all, o.jobs, func(mu *mutant, v verdict) {
+		count[v]++
+		switch {
+		case v == timedOut:
+			fmt.Fprintf(stdout, "timeout\t%s:%d\t%v\n", mu.pos.Filename, mu.pos.Line, mu.key)
+		case v == lived && o.reviewed[mu.key] != "":
+			accepted++
+			living = append(living, mu)
+		case v == lived:
+			living = append(living, mu)
+			fmt.Fprintf(stdout, "lived\t%s:%d\t%v\n", mu.pos.Filename, mu.pos.Line, mu.key)
+		}
+	})
+	if err != nil {
+		return nil, err
+	}
+	none += count[noMutant]
+	fmt.Fprintf(stdout, "%s: %d literals, %d mutants (%d more don't compile): %d killed by its tests, %d by published tables, %d timed out, %d lived, %d of them reviewed; %d builds, %s\n",
+		name, literals, len(all)-count[noMutant], none, count[killed], count[killedByTables], count[timedOut],
+		count[lived], accepted, r.builds.Load(), time.Since(start).Round(time.Second))
+	return living, nil
+}
+
+// judgeAll judges the mutants, some at a time, and reports each verdict, one at a
+// time.
+func (r *runner) judgeAll(all []*mutant, jobs int, report func(*mutant, verdict)) error {
+	var mu sync.Mutex
+	var errs []error
+	next := make(chan *mutant)
+	var wg sync.WaitGroup
+	for range jobs {
+		wg.Go(func() {
+			for m := range next {
+				v, err := r.judge(m)
+				mu.Lock()
+				if err != nil {
+					errs = append(errs, err)
+				} else {
+					report(m, v)
+				}
+				mu.Unlock()
+			}
+		})
+	}
+	for _, m := range all {
+		next <- m
+	}
+	close(next)
+	wg.Wait()
+	return errors.Join(errs...)
+}
