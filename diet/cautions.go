@@ -55,8 +55,27 @@ func (f Food) Cautions(a energy.Animal) []advice.Caution {
 			Source: sourceAdequacy,
 		})
 	}
+	if f.Role == 0 {
+		c = append(c, roleUnstated(f.called()))
+	}
 	advice.Sort(c)
 	return c
+}
+
+// roleUnstated says of the foods called so that they may not be a diet.
+func roleUnstated(names ...string) advice.Caution {
+	return advice.Caution{
+		Level: advice.Note, Text: "it is not stated whether " + join(names, "or") + " is a complete food", Source: sourceAdequacy,
+	}
+}
+
+// join makes a list for a sentence: "a, b or c".
+func join(names []string, word string) string {
+	last := len(names) - 1
+	if last == 0 {
+		return names[0]
+	}
+	return strings.Join(names[:last], ", ") + " " + word + " " + names[last]
 }
 
 // circumstances returns those of a, with what its age says.
@@ -264,14 +283,15 @@ func (f *Food) stageCautions(c []advice.Caution, now energy.Circumstances) []adv
 
 // Cautions returns what must be said of the foods of m when the animal a is
 // fed nothing else, the most severe first, each once: of every label, of whom
-// the foods are for, and where no food of several is a complete one. What
-// follows from how much there is of each is said by package portion.
+// the foods are for, where no food of several is a complete one, and where it is
+// not stated whether one that is no treat and no oil is. What follows from how much there is of each is said by package portion.
 func (m Menu) Cautions(a energy.Animal) []advice.Caution {
 	if len(m) == 1 { // nothing to compare or to sort
 		return m[0].Food.Cautions(a)
 	}
 	var all []advice.Caution
 	complete := false
+	var unstated []string
 	for i := range m {
 		f := &m[i].Food
 		all = f.labelCautions(all)
@@ -280,6 +300,9 @@ func (m Menu) Cautions(a energy.Animal) []advice.Caution {
 			continue
 		}
 		complete = complete || f.Role != Complementary
+		if name := f.called(); f.Role == 0 && f.Form != FatOrOil && !slices.Contains(unstated, name) {
+			unstated = append(unstated, name)
+		}
 		all = f.speciesCautions(all, a.Species, false)
 		all = f.stageCautions(all, circumstances(a))
 	}
@@ -289,6 +312,9 @@ func (m Menu) Cautions(a energy.Animal) []advice.Caution {
 			level = advice.Refer // no taurine can be counted on
 		}
 		all = append(all, advice.Caution{Level: level, Text: "no food of the menu is a complete one: together they need not be a diet", Source: sourceAdequacy})
+	}
+	if len(unstated) > 0 {
+		all = append(all, roleUnstated(unstated...))
 	}
 	var once []advice.Caution
 	for _, c := range all {

@@ -122,6 +122,9 @@ func TestCautions(t *testing.T) {
 				{advice.Note, "label of this food: 3560 kcal/kg and the 3600 kcal/kg of one cup differ by 0.34 % beyond their rounding; kcal/kg is used", advice.Primary},
 			},
 		},
+		{"role not stated", with(dogFood, func(f *diet.Food) { f.Role = 0 }), energy.Animal{Species: energy.Dog}, []said{
+			{advice.Note, "it is not stated whether Tarnwick House Dog Dry is a complete food", advice.Memory},
+		}},
 		{"a refused label is left to Density", biscuits, energy.Animal{}, nil},
 	} {
 		var got []said
@@ -145,6 +148,12 @@ func TestCautionsOfAMenu(t *testing.T) {
 	topper, other := dog, cat
 	topper.Role, other.Role = diet.Complementary, diet.Complementary
 	main := diet.Item{Food: cat, Amount: diet.Rest()}
+	unstated := func(name string, form diet.Form) diet.Food {
+		f := cat
+		f.Name, f.Form, f.Role, f.Label = name, form, 0, diet.Label{Energy: 1100, Serving: diet.Serving{Name: "can", Mass: 150}}
+		f.Analysis = diet.Analysis{Moisture: 75}
+		return f
+	}
 	for _, tt := range []struct {
 		name   string
 		menu   diet.Menu
@@ -171,6 +180,14 @@ func TestCautionsOfAMenu(t *testing.T) {
 		}},
 		{"adult food and treat, growing", diet.Menu{main, {Food: cat, Amount: diet.Fixed(1), Treat: true}}, energy.Animal{Species: energy.Cat, Age: 3 * energy.Month}, []string{
 			"warn: Tarnwick House Cat Dry is food for maintenance, not for a growing animal",
+		}},
+		{"roles not stated: one note, and none of a treat or an oil", diet.Menu{
+			{Food: unstated("Kibble", diet.Dry), Amount: diet.Rest()}, {Food: unstated("Stew", diet.Wet), Amount: diet.Share(30)},
+			{Food: unstated("Can", diet.Wet), Amount: diet.Count(1, "")}, {Food: unstated("Stew", diet.Wet), Amount: diet.Share(10)},
+			{Food: unstated("Oil", diet.FatOrOil), Amount: diet.Fixed(2)}, {Food: unstated("Rusk", diet.Dry), Amount: diet.Fixed(2), Treat: true},
+		}, energy.Animal{Species: energy.Cat}, []string{"note: it is not stated whether Kibble, Stew or Can is a complete food"}},
+		{"not stated of one", diet.Menu{main, {Food: unstated("Stew", diet.Wet), Amount: diet.Share(50)}}, energy.Animal{Species: energy.Cat}, []string{
+			"note: it is not stated whether Stew is a complete food",
 		}},
 		{"none", nil, energy.Animal{Species: energy.Cat}, nil},
 	} {

@@ -11,10 +11,10 @@ import (
 	"example.org/bowlgram/units"
 )
 
-// food is a label with moisture, for the tables.
+// food is a complete food's label with moisture, for the tables.
 func food(name string, perKilogram float64, serving string, kcal, grams, moisture float64) diet.Food {
 	return diet.Food{
-		Name: name,
+		Name: name, Role: diet.Complete,
 		Label: diet.Label{
 			Energy:  units.EnergyDensity(perKilogram) * units.KilocaloriePerKilogram,
 			Serving: diet.Serving{Name: serving, Energy: units.Energy(kcal) * units.Kilocalorie, Mass: units.Mass(grams) * units.Gram},

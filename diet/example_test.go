@@ -32,6 +32,7 @@ func ExampleFood_Cautions() {
 	kibble := diet.Food{
 		Name:  "Tarnwick House Dog Dry",
 		For:   diet.Purpose{Species: diet.Dogs},
+		Role:  diet.Complete,
 		Label: diet.Label{Energy: 3560 * units.KilocaloriePerKilogram},
 	}
 	for _, c := range kibble.Cautions(energy.Animal{Species: energy.Cat}) {

@@ -12,7 +12,7 @@ import (
 // level returns that of the only caution on f for a dog; 0 where there is none.
 func level(t *testing.T, f diet.Food) advice.Level {
 	t.Helper()
-	f.For.Species = diet.Dogs
+	f.For.Species, f.Role = diet.Dogs, diet.Complete
 	switch c := f.Cautions(energy.Animal{Species: energy.Dog}); len(c) {
 	case 0:
 		return 0

@@ -11,8 +11,8 @@ import (
 
 var (
 	kibble = diet.Food{
-		Name: "Tarnwick House Dog Dry",
-		For:  diet.Purpose{Species: diet.Dogs},
+		Name: "Tarnwick House Dog Dry", Role: diet.Complete,
+		For: diet.Purpose{Species: diet.Dogs},
 		Label: diet.Label{
 			Energy:  3560 * units.KilocaloriePerKilogram,
 			Serving: diet.Serving{Name: "cup", Energy: 356 * units.Kilocalorie, Mass: 100 * units.Gram},

@@ -12,7 +12,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 )
 
-const rationGolden = `{"need":{"stage":{"stage":"prescribed","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9"},"daily":"890 kcal","by":"a veterinarian"},"method":"prescription","daily":"890 kcal","low":"890 kcal","high":"890 kcal","reweigh":"1 wk"},"menu":[{"food":{"name":"Tarnwick House Dog Dry","for":{"species":"dog"},"label":{"energy":"3560 kcal/kg","serving":{"name":"cup","energy":"356 kcal","mass":"100 g"}}},"amount":"rest"}],"foods":[{"food":"Tarnwick House Dog Dry","mass":"250 g","energy":"890 kcal"}]}`
+const rationGolden = `{"need":{"stage":{"stage":"prescribed","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9"},"daily":"890 kcal","by":"a veterinarian"},"method":"prescription","daily":"890 kcal","low":"890 kcal","high":"890 kcal","reweigh":"1 wk"},"menu":[{"food":{"name":"Tarnwick House Dog Dry","for":{"species":"dog"},"role":"complete","label":{"energy":"3560 kcal/kg","serving":{"name":"cup","energy":"356 kcal","mass":"100 g"}}},"amount":"rest"}],"foods":[{"food":"Tarnwick House Dog Dry","mass":"250 g","energy":"890 kcal"}]}`
 
 func TestRationJSON(t *testing.T) {
 	r, err := portion.Weigh(prescribed(890), diet.Only(kibble))

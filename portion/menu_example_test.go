@@ -13,14 +13,14 @@ import (
 // 170.04 kcal, the biscuit 3500 × 0.008 = 28.
 var (
 	catWet = diet.Food{
-		Name: "Tarnwick House Cat Wet", Form: diet.Wet, For: diet.Purpose{Species: diet.Cats},
+		Name: "Tarnwick House Cat Wet", Form: diet.Wet, Role: diet.Complete, For: diet.Purpose{Species: diet.Cats},
 		Label: diet.Label{
 			Energy:  1090 * units.KilocaloriePerKilogram,
 			Serving: diet.Serving{Name: "can", Energy: 170 * units.Kilocalorie, Mass: 156 * units.Gram},
 		},
 	}
 	catDry = diet.Food{
-		Name: "Tarnwick House Cat Dry", Form: diet.Dry, For: diet.Purpose{Species: diet.Cats},
+		Name: "Tarnwick House Cat Dry", Form: diet.Dry, Role: diet.Complete, For: diet.Purpose{Species: diet.Cats},
 		Label: diet.Label{
 			Energy:  3850 * units.KilocaloriePerKilogram,
 			Serving: diet.Serving{Name: "cup", Energy: 424 * units.Kilocalorie, Mass: 110 * units.Gram},

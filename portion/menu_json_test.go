@@ -13,7 +13,7 @@ import (
 
 // 946 - 2 × 28 = 890 kcal, 250 g.
 const menuGolden = `{"ration":{"need":{"stage":{"stage":"prescribed","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9"},"daily":"946 kcal","by":"a veterinarian"},"method":"prescription","daily":"946 kcal","low":"946 kcal","high":"946 kcal","reweigh":"1 wk"},` +
-	`"menu":[{"food":{"name":"Tarnwick House Dog Dry","for":{"species":"dog"},"label":{"energy":"3560 kcal/kg","serving":{"name":"cup","energy":"356 kcal","mass":"100 g"}}},"amount":"rest"},` +
+	`"menu":[{"food":{"name":"Tarnwick House Dog Dry","for":{"species":"dog"},"role":"complete","label":{"energy":"3560 kcal/kg","serving":{"name":"cup","energy":"356 kcal","mass":"100 g"}}},"amount":"rest"},` +
 	`{"food":{"name":"House biscuit","form":"dry","role":"complementary","label":{"energy":"3500 kcal/kg","serving":{"name":"biscuit","energy":"28 kcal","mass":"8 g"}}},"amount":"2 biscuit","treat":true}],` +
 	`"foods":[{"food":"Tarnwick House Dog Dry","mass":"250 g","energy":"890 kcal"},{"food":"House biscuit","mass":"16 g","energy":"56 kcal","pieces":2,"unit":"biscuit","treat":true}]},` +
 	`"step":"1 g","foods":[{"food":"Tarnwick House Dog Dry","mass":"250 g","energy":"890 kcal"},{"food":"House biscuit","mass":"16 g","energy":"56 kcal","pieces":2,"unit":"biscuit","treat":true}]}`

@@ -17,8 +17,8 @@ func main() {
 	need, err := energy.Adult{Animal: dog, Status: energy.Neutered}.Estimate()
 	check(err)
 	kibble := diet.Food{
-		Name: "Tarnwick House Dog Dry",
-		For:  diet.Purpose{Species: diet.Dogs, Stages: diet.Maintenance},
+		Name: "Tarnwick House Dog Dry", Role: diet.Complete,
+		For: diet.Purpose{Species: diet.Dogs, Stages: diet.Maintenance},
 		Label: diet.Label{
 			Energy:  3560 * units.KilocaloriePerKilogram, // as fed
 			Serving: diet.Serving{Name: "cup", Energy: 356 * units.Kilocalorie, Mass: 100 * units.Gram},

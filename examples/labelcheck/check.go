@@ -73,7 +73,7 @@ func newCheck(h csvrow.Header, rec *csvrow.Record, lines map[string]int) check {
 	c.measure()
 	c.verdict = fine
 	// Whether a food is a diet by itself is no doubt about its label.
-	food.Role = 0
+	food.Role = diet.Complete
 	c.doubts = food.Cautions(energy.Animal{})
 	if slices.ContainsFunc(c.doubts, func(d advice.Caution) bool { return strings.Contains(d.Text, c.unpredicted) }) {
 		c.unpredicted = "" // it is said
