@@ -34,13 +34,19 @@ func fit(x, y []float64) line {
 // at returns the line's height. The product is kept from being fused.
 func (l line) at(x float64) float64 { return l.intercept + float64(l.slope*x) }
 
+// pull returns how much of a point's own height at x the line takes over, its
+// leverage.
+func (l line) pull(x float64) float64 {
+	d := x - l.meanX
+	return 1/l.n + float64(d*d)/l.spread
+}
+
 // slopeError and heightError return the standard uncertainty of the slope and
 // of the line at x, for points that are off by s.
 func (l line) slopeError(s float64) float64 { return s / math.Sqrt(l.spread) }
 
 func (l line) heightError(x, s float64) float64 {
-	d := x - l.meanX
-	return s * math.Sqrt(1/l.n+float64(d*d)/l.spread)
+	return s * math.Sqrt(l.pull(x))
 }
 
 // confidence is the share of cases in which an interval holds the truth.

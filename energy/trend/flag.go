@@ -19,6 +19,13 @@ type Flag struct {
 // String returns the flag in one line.
 func (f Flag) String() string { return f.Date.String() + ": " + f.Caution.String() }
 
+// UnmarshalJSON reads a flag. A member of unknown name, or one that stands
+// twice, is an error. A JSON null leaves f as it was.
+func (f *Flag) UnmarshalJSON(data []byte) error {
+	type plain Flag
+	return record(data, "flag", func(p plain) { *f = Flag(p) })
+}
+
 // FlagKind says which rule was met. The zero value is none.
 type FlagKind uint8
 

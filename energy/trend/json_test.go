@@ -3,6 +3,7 @@ package trend_test
 import (
 	"encoding/json"
 	"reflect"
+	"strings"
 	"testing"
 
 	"example.org/bowlgram/energy"
@@ -72,9 +73,42 @@ func TestRecordIsReadStrictly(t *testing.T) {
 	if err := json.Unmarshal([]byte("null"), &w); err != nil || w != before {
 		t.Errorf("null: %v, %v", w, err)
 	}
-	for _, v := range []any{new(trend.Served), new(trend.Scored), new(trend.Plan), new(trend.Litter)} {
-		if err := json.Unmarshal([]byte(`{"nonsense":1}`), v); err == nil {
-			t.Errorf("%T takes a member of unknown name", v)
+	for name, v := range map[string]any{
+		"served": new(trend.Served), "scored": new(trend.Scored), "plan": new(trend.Plan), "litter": new(trend.Litter),
+		"nursling": new(trend.Nursling), "order": new(trend.Order), "flag": new(trend.Flag),
+	} {
+		want := `trend: ` + name + `: json: unknown field "nonsense"`
+		if err := json.Unmarshal([]byte(`{"nonsense":1}`), v); err == nil || err.Error() != want {
+			t.Errorf("%T: %v, want %s", v, err, want)
+		}
+	}
+	for text, v := range map[string]any{
+		`{"written":"2026-11-02","written":"2026-11-03"}`: new(trend.Order),
+		`{"name":"Pim","name":"Dab"}`:                     new(trend.Nursling),
+		`{"date":"2026-11-02","date":"2026-11-03"}`:       new(trend.Flag),
+	} {
+		if err := json.Unmarshal([]byte(text), v); err == nil || !strings.HasSuffix(err.Error(), "stands twice") {
+			t.Errorf("%s: %v", text, err)
+		}
+	}
+}
+
+func TestResultsAreNotStored(t *testing.T) {
+	const wantTrend, wantStep = "trend: a Trend isn't stored: keep the Weights", "trend: a Step isn't stored: keep the Plan and the Weights"
+	step := next(t, harbottlePlan(), harbottleWeights(), "2026-12-28")
+	for _, tt := range []struct {
+		value, into any
+		want        string
+	}{
+		{step, new(trend.Step), wantStep},
+		{step.Trend, new(trend.Trend), wantTrend},
+		{trend.Requirement{}, new(trend.Requirement), wantTrend},
+	} {
+		if b, err := json.Marshal(tt.value); err == nil || !strings.HasSuffix(err.Error(), tt.want) {
+			t.Errorf("%T is written as %s, %v", tt.value, b, err)
+		}
+		if err := json.Unmarshal([]byte(`{"Trend":{}}`), tt.into); err == nil || err.Error() != tt.want {
+			t.Errorf("%T is read: %v", tt.into, err)
 		}
 	}
 }

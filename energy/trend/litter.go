@@ -27,6 +27,13 @@ type Nursling struct {
 	Weights Weights `json:"weights"`
 }
 
+// UnmarshalJSON reads a nursling. A member of unknown name, or one that stands
+// twice, is an error. A JSON null leaves n as it was.
+func (n *Nursling) UnmarshalJSON(data []byte) error {
+	type plain Nursling
+	return record(data, "nursling", func(p plain) { *n = Nursling(p) })
+}
+
 // UnmarshalJSON reads a litter. A member of unknown name, or one that stands
 // twice, is an error. A JSON null leaves l as it was.
 func (l *Litter) UnmarshalJSON(data []byte) error {

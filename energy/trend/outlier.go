@@ -39,21 +39,29 @@ func (l Weights) Doubts(today Date) ([]Doubt, error) {
 	if len(l) < few {
 		return nil, nil
 	}
+	all := l.trend(l[0].Weight).fitted
+	free := noiseFree + all.free - 1
+	limit := quantile(1-chance/float64(len(l)), free)
+	expected := l.expectedSquares()
 	var doubts []Doubt
-	others := make(Weights, 0, len(l)-1)
-	for i, w := range l {
+	for _, w := range l {
 		if w.Confirmed {
 			continue
 		}
-		others = append(append(others[:0], l[:i]...), l[i+1:]...)
-		t := others.trend(others[0].Weight)
-		x := float64(w.Date - t.First.Date)
-		expected := units.Mass(t.fitted.at(x))
+		// What the line of the others says follows from that of all of them and
+		// from how far this weighing pulls it (Cook, Technometrics 1977;19:15-18,
+		// from memory), so that a long log doesn't take its square in time.
+		x := float64(w.Date - l[0].Date)
+		pull := all.pull(x)
+		residual := w.Weight.Grams() - all.at(x)
+		off := residual / (1 - pull)
+		squares := math.Max(0, all.squares-float64(residual*off))
+		own := expectedNoise(w.Weight, w.Readability)
+		mean := (expected - float64(own*own)) / (all.n - 1)
+		noise := math.Sqrt((float64(noiseFree*mean) + squares) / free)
 		// The weighing has its own noise besides that of the line.
-		u := math.Hypot(t.fitted.heightError(x, t.noise), t.noise)
-		off := w.Weight - expected
-		if math.Abs(off.Grams()) > quantile(1-chance/float64(len(l)), t.free)*u {
-			doubts = append(doubts, Doubt{Weighing: w, Expected: expected, Off: off})
+		if math.Abs(off) > limit*noise/math.Sqrt(1-pull) {
+			doubts = append(doubts, Doubt{Weighing: w, Expected: w.Weight - units.Mass(off), Off: units.Mass(off)})
 		}
 	}
 	return doubts, nil

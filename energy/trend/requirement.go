@@ -24,7 +24,8 @@ const (
 
 // Requirement is the maintenance requirement of one animal, from the energy it
 // ate and the change of its weight over the same days: what it would have to
-// eat to keep its weight. It is comparable with ==; the zero value is none.
+// eat to keep its weight. It is comparable with ==; the zero value is none. It
+// isn't stored: keep the two logs.
 //
 //	Daily = Intake - 7,920 kcal/kg × Change
 //

@@ -7,7 +7,8 @@ import (
 )
 
 // Step is the proposal at a visit, for a person to accept. It is comparable
-// with ==; the zero value is none.
+// with ==; the zero value is none. It isn't stored: keep the Plan and the
+// Weights, from which Next makes it again. encoding/json gets an error for it.
 type Step struct {
 	Plan  Plan
 	Goal  energy.Goal // of the plan's first day
@@ -23,7 +24,7 @@ type Step struct {
 	Ask    bool          // ask about treats and measuring first
 	// Refer says that a veterinarian decides: Reasons and Cautions say why.
 	Refer   bool
-	Recheck Date // weigh again on this day
+	Recheck Date // weigh again on this day, never after the last that Date takes
 
 	useful units.Percent
 	gated  bool // a cut would be below the gates
@@ -109,7 +110,9 @@ func (s Step) Stage() energy.WeightLoss {
 // the newest weight is too old, a week on where the loss is too fast or not
 // safe, else two weeks, and four where it is on target and the plan is more than
 // two months old.
-func (s Step) recheck(start Date) Date {
+func (s Step) recheck(start Date) Date { return min(s.nextVisit(start), lastDate) }
+
+func (s Step) nextVisit(start Date) Date {
 	const twoMonths = 60
 	next := Date(firstVisit)
 	switch {

@@ -174,6 +174,15 @@ func TestStaleWeightIsWeighedAgainFirst(t *testing.T) {
 	}
 }
 
+func TestNextVisitIsADay(t *testing.T) {
+	p := dog(1100)
+	p.Since = on("2199-12-03")
+	log := weighings(100, "2199-12-03", 40.0, "2199-12-31", 39.0)
+	if s := next(t, p, log, "2199-12-31"); s.Recheck != on("2199-12-31") {
+		t.Errorf("weigh again on %v", s.Recheck)
+	}
+}
+
 func TestNoCutIsExplainedWhereALossIsNotSafe(t *testing.T) {
 	p := with(cat(200), func(p *trend.Plan) { p.Target = units.Range[units.Percent]{Low: 1.5, High: 2} })
 	s := next(t, p, byDay(10, 0, 6, 14, 5.856, 28, 5.712), "2026-02-02")

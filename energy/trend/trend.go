@@ -9,7 +9,8 @@ import (
 
 // Trend is what a log of weights says. Rates are a week's; a loss is below
 // zero, so that Low is the fastest loss that goes with the log. Nothing is
-// rounded. It is comparable with ==; the zero value is no trend.
+// rounded. It is comparable with ==; the zero value is no trend. It isn't
+// stored: keep the Weights. encoding/json gets an error for it.
 type Trend struct {
 	First, Last Weighing
 	Weighings   int
@@ -113,6 +114,9 @@ func (t Trend) String() string {
 		verb = "loses "
 		rate, low, high = -rate, -high, -low
 		initial, last = -initial, -last
+	}
+	if readable(rate) == "0 g" {
+		return "keeps its weight, " + readable(rate) + " a week (" + readable(low) + " to " + readable(high) + ")"
 	}
 	s := verb + readable(rate) + " a week (" + readable(low) + " to " + readable(high) + "), " +
 		percent(initial) + " of " + readable(t.initial) + " at the start, " + percent(last) + " of " + readable(t.Last.Weight) + " now"

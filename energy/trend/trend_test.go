@@ -1,7 +1,9 @@
 package trend_test
 
 import (
+	"math"
 	"reflect"
+	"runtime"
 	"slices"
 	"testing"
 
@@ -97,6 +99,58 @@ func TestOneWeighingOffTheLineIsDoubted(t *testing.T) {
 	}
 	if doubts, err := harbottleWeights().Doubts(on("2026-12-28")); err != nil || len(doubts) != 0 {
 		t.Errorf("%v, %v", doubts, err)
+	}
+}
+
+// Doubts works out the line of the others without fitting it again. Here it is
+// fitted again.
+func TestDoubtIsHeldAgainstTheLineOfTheOthers(t *testing.T) {
+	log := weighings(10*units.Gram,
+		"2026-11-02", 4.30, "2026-11-04", 4.33, "2026-11-09", 4.35, "2026-11-10", 4.02, "2026-11-19", 4.44, "2026-12-14", 4.60)
+	doubts, err := log.Doubts(on("2026-12-14"))
+	if err != nil || len(doubts) != 1 || doubts[0].Weighing != log[3] {
+		t.Fatalf("%v, %v: want the 4.02 kg of 10 November", doubts, err)
+	}
+	others, err := slices.Delete(slices.Clone(log), 3, 4).Trend(on("2026-12-14"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	want, _ := others.At(log[3].Date)
+	within(t, "g expected", doubts[0].Expected.Grams(), want.Grams(), 1e-9)
+	within(t, "g off", doubts[0].Off.Grams(), 4020-want.Grams(), 1e-9)
+}
+
+// A fit for each of 2000 weighings would allocate 2000 × 2000 × 16 bytes, 64 MB.
+func TestDoubtsOfALongLogTakeOneFit(t *testing.T) {
+	var log trend.Weights
+	for i := range 2000 {
+		log = append(log, trend.Weighing{Date: on("2016-01-01") + trend.Date(i), Weight: 4300 + units.Mass(i%7), Readability: 1})
+	}
+	var before, after runtime.MemStats
+	runtime.ReadMemStats(&before)
+	_, err := log.Doubts(on("2026-11-14"))
+	runtime.ReadMemStats(&after)
+	if n := after.TotalAlloc - before.TotalAlloc; err != nil || n > 1<<20 {
+		t.Errorf("%d bytes, %v", n, err)
+	}
+}
+
+func TestSmallestChangeOfNoScaleIsNone(t *testing.T) {
+	nan, inf := units.Mass(math.NaN()), units.Mass(math.Inf(1))
+	for _, tt := range [][2]units.Mass{{4000, nan}, {4000, -1}, {4000, inf}, {nan, 10}, {0, 10}, {-4000, 10}, {inf, 10}} {
+		if got := trend.SmallestChange(tt[0], tt[1]); got != 0 {
+			t.Errorf("%v on a step of %v: %v", tt[0], tt[1], got)
+		}
+	}
+	// 2.306 × √2 × 12 = 39.1 g of the body alone.
+	within(t, "without a scale", trend.SmallestChange(4*kg, 0).Grams(), 39.1, 0.05)
+}
+
+// By hand 2.306 × √2 × 12.3 / 2 = 20.1 g a week either way.
+func TestUnchangedWeightNeitherGainsNorLoses(t *testing.T) {
+	got, err := weighings(10, "2026-11-02", 4.0, "2026-11-16", 4.0).Trend(on("2026-11-16"))
+	if want := "keeps its weight, 0 g a week (-20.1 g to 20.1 g)"; err != nil || got.String() != want {
+		t.Errorf("%s, %v, want %s", got, err, want)
 	}
 }
 

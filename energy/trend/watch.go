@@ -51,6 +51,13 @@ type Order struct {
 	Reweigh energy.Age `json:"reweigh"`
 }
 
+// UnmarshalJSON reads an order. A member of unknown name, or one that stands
+// twice, is an error. A JSON null leaves o as it was.
+func (o *Order) UnmarshalJSON(data []byte) error {
+	type plain Order
+	return record(data, "order", func(p plain) { *o = Order(p) })
+}
+
 // toyPuppy is the adult weight below which a puppy can't go for hours without
 // food: ours, as package energy's Growth has it.
 const toyPuppy = 4 * units.Kilogram
