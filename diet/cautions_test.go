@@ -182,9 +182,12 @@ func TestCautionsOfAMenu(t *testing.T) {
 			"warn: Tarnwick House Cat Dry is food for maintenance, not for a growing animal",
 		}},
 		{"roles not stated: one note, and none of a treat or an oil", diet.Menu{
-			{Food: unstated("Kibble", diet.Dry), Amount: diet.Rest()}, {Food: unstated("Stew", diet.Wet), Amount: diet.Share(30)},
-			{Food: unstated("Can", diet.Wet), Amount: diet.Count(1, "")}, {Food: unstated("Stew", diet.Wet), Amount: diet.Share(10)},
-			{Food: unstated("Oil", diet.FatOrOil), Amount: diet.Fixed(2)}, {Food: unstated("Rusk", diet.Dry), Amount: diet.Fixed(2), Treat: true},
+			{Food: unstated("Kibble", diet.Dry), Amount: diet.Rest()},
+			{Food: unstated("Stew", diet.Wet), Amount: diet.Share(30)},
+			{Food: unstated("Can", diet.Wet), Amount: diet.Count(1, "")},
+			{Food: unstated("Stew", diet.Wet), Amount: diet.Share(10)},
+			{Food: unstated("Oil", diet.FatOrOil), Amount: diet.Fixed(2)},
+			{Food: unstated("Rusk", diet.Dry), Amount: diet.Fixed(2), Treat: true},
 		}, energy.Animal{Species: energy.Cat}, []string{"note: it is not stated whether Kibble, Stew or Can is a complete food"}},
 		{"not stated of one", diet.Menu{main, {Food: unstated("Stew", diet.Wet), Amount: diet.Share(50)}}, energy.Animal{Species: energy.Cat}, []string{
 			"note: it is not stated whether Stew is a complete food",

@@ -236,6 +236,10 @@ func TestRefusedLabels(t *testing.T) {
 }
 
 func TestLikeliestSlip(t *testing.T) {
+	dry := func(f diet.Food) diet.Food {
+		f.Form = diet.Dry
+		return f
+	}
 	for _, tt := range []struct {
 		name string
 		food diet.Food
@@ -256,6 +260,15 @@ func TestLikeliestSlip(t *testing.T) {
 		{"next to nothing", food("", 3500, "spoon", 0.9, 5, 0), 0, 0},
 		{"ounces", food("", 1090, "can", 170, 5.5, 0), diet.OuncesAsGrams, 0},
 		{"a can of 227 g is no cup", food("", 3560, "can", 356, 227, 0), 0, 0},
+		// 356 kJ is 85.1 kcal and 3560 kJ/kg 850.9 kcal/kg, below the 910 kcal/kg that
+		// 91 % of dry matter hold at least: kJ/kg for kcal/kg is no explanation.
+		{"kcal/cup as kJ", food("", 3560, "cup", 85.09, 100, 9), diet.ServingInKilocalories, 0},
+		{"kcal/kg as kJ/kg", food("", 850.9, "cup", 356, 100, 9), diet.KilocaloriesAsKilojoules, 0},
+		{"kcal/cup as kJ, dry by its form", dry(food("", 3560, "cup", 85.09, 100, 0)), diet.ServingInKilocalories, 0},
+		{"kcal/cup as kJ, wet or dry", food("", 3560, "cup", 85.09, 100, 0), diet.KilojoulesAsKilocalories, diet.ServingInKilocalories},
+		{"kcal/cup as kJ, alone", food("", 0, "cup", 85.09, 100, 9), diet.ServingInKilocalories, 0},
+		{"kcal/kg as kJ/kg, alone", food("", 850.9, "", 0, 0, 9), diet.KilocaloriesAsKilojoules, 0},
+		{"no eight ounces of what can't be", food("", 356, "cup", 356, 227, 9), diet.PerServingAsPerKilogram, 0},
 		{"none", biscuits, 0, 0},
 	} {
 		_, err := tt.food.Density()

@@ -308,22 +308,30 @@ func TestAMixForNobody(t *testing.T) {
 		mix   string // of the mix, the gravest
 	}{
 		{
-			"for a cat", []diet.Part{of("cat can", diet.Cats, diet.AllStages, diet.Complete, 1), of("dog can", diet.Dogs, diet.AllStages, diet.Complete, 199)}, kitten,
+			"for a cat",
+			[]diet.Part{of("cat can", diet.Cats, diet.AllStages, diet.Complete, 1), of("dog can", diet.Dogs, diet.AllStages, diet.Complete, 199)},
+			kitten,
 			"refer: stew is made of foods for different species, not for cats: as the only food it can lack taurine and other nutrients that cats need",
 			"refer: dog can is food for dogs, not for cats: it can lack taurine and other nutrients that cats need",
 		},
 		{
-			"for a dog", []diet.Part{of("cat can", diet.Cats, diet.AllStages, diet.Complete, 1), of("dog can", diet.Dogs, diet.AllStages, diet.Complete, 199)}, energy.Animal{Species: energy.Dog},
+			"for a dog",
+			[]diet.Part{of("cat can", diet.Cats, diet.AllStages, diet.Complete, 1), of("dog can", diet.Dogs, diet.AllStages, diet.Complete, 199)},
+			energy.Animal{Species: energy.Dog},
 			"warn: stew is made of foods for different species, not for dogs: choose a food that is",
 			"warn: cat can is food for cats, not for dogs: choose a food that is",
 		},
 		{
-			"for a kitten", []diet.Part{of("adult can", diet.Cats, diet.Maintenance, diet.Complete, 199), of("kitten can", diet.Cats, diet.Growth, diet.Complete, 1)}, kitten,
+			"for a kitten",
+			[]diet.Part{of("adult can", diet.Cats, diet.Maintenance, diet.Complete, 199), of("kitten can", diet.Cats, diet.Growth, diet.Complete, 1)},
+			kitten,
 			"warn: stew is made of foods for different stages, not for a growing animal",
 			"warn: adult can is food for maintenance, not for a growing animal",
 		},
 		{ // 199 of 200 g at the same kcal/kg
-			"meat", []diet.Part{of("cat can", diet.Cats, diet.AllStages, diet.Complete, 1), of("chicken", diet.Cats, diet.AllStages, diet.Complementary, 199)}, kitten,
+			"meat",
+			[]diet.Part{of("cat can", diet.Cats, diet.AllStages, diet.Complete, 1), of("chicken", diet.Cats, diet.AllStages, diet.Complementary, 199)},
+			kitten,
 			"refer: stew is a complementary food: it is not a diet by itself",
 			"refer: stew: 99.5 % of the energy is from what is not a complete food (chicken): above 10 % it may lack nutrients",
 		},

@@ -19,6 +19,8 @@ const (
 	KilojoulesAsKilocalories                 // kJ/kg typed as kcal/kg
 	KilojoulesPer100Grams                    // kJ/100 g typed as kcal/kg
 	ServingInKilojoules                      // kJ per serving typed as kcal
+	KilocaloriesAsKilojoules                 // kcal/kg typed as kJ/kg
+	ServingInKilocalories                    // kcal per serving typed as kJ
 	DryMatterAsFed                           // kcal/kg of dry matter typed as fed
 	EightOuncesAsCup                         // a cup given the mass of eight ounces, 227 g, or its 240 mL as grams
 	OuncesAsGrams                            // ounces per serving typed as grams
@@ -28,6 +30,7 @@ var slipNames = []string{
 	"",
 	"kcal/100 g typed as kcal/kg", "kcal per serving typed as kcal/kg", "kcal/lb typed as kcal/kg", "kcal/oz typed as kcal/kg",
 	"kcal/g typed as kcal/kg", "kJ/kg typed as kcal/kg", "kJ/100 g typed as kcal/kg", "kJ per serving typed as kcal",
+	"kcal/kg typed as kJ/kg", "kcal per serving typed as kJ",
 	"kcal/kg of dry matter taken for as fed", "8 oz by weight, or 240 mL as grams, taken for a cup", "ounces typed as grams",
 }
 
@@ -49,26 +52,32 @@ var corrections = [...]correction{
 	{KilojoulesAsKilocalories, float64(units.KilojoulePerKilogram), 1},
 	{KilojoulesPer100Grams, float64(units.KilojoulePer100Gram), 1},
 	{ServingInKilojoules, 1, float64(units.Kilojoule)},
+	{KilocaloriesAsKilojoules, 1 / float64(units.Kilojoule), 1},
+	{ServingInKilocalories, 1, 1 / float64(units.Kilojoule)},
 	{PerOunceAsPerKilogram, float64(units.KilocaloriePerOunce), 1},
 	{PerGramAsPerKilogram, 1000, 1},
 	{OuncesAsGrams, 1, 1 / units.Ounce.Grams()},
 }
 
 // slips returns the slip that brings the three figures of f nearest to each
-// other, within noteGap, and another that does so as well.
+// other, within noteGap, and another that does so as well. One that leaves an
+// energy which no such food has is none.
 func (f *Food) slips() (likeliest, or Slip) {
 	s := &f.Label.Serving
-	if s.isEightOunces() {
+	if s.isEightOunces() && f.isPlausible(f.Label.Energy) {
 		return EightOuncesAsCup, 0
 	}
 	stated, implied := f.Label.statedRange(), s.impliedRange()
 	best := noteGap
 	try := func(c correction) {
+		if !f.isPlausible(f.Label.Energy * units.EnergyDensity(c.stated)) {
+			return
+		}
 		g := gap(scale(stated, c.stated), scale(implied, c.implied))
 		switch {
-		case g < best || g == best && likeliest == 0:
+		case g < best-roundoff || g <= best && likeliest == 0:
 			best, likeliest, or = g, c.slip, 0
-		case g == best && or == 0:
+		case g <= best+roundoff && or == 0:
 			or = c.slip
 		}
 	}
@@ -83,6 +92,12 @@ func (f *Food) slips() (likeliest, or Slip) {
 	return likeliest, or
 }
 
+// isPlausible reports whether a slip undone can have left e. A dry food whose
+// moisture is not known is taken to be dry.
+func (f *Food) isPlausible(e units.EnergyDensity) bool {
+	return f.limit(e) == 0 && !(f.Form == Dry && f.Analysis.Moisture == 0 && e < leastDry)
+}
+
 // slipsBeyond returns the slips behind a density d that breaks a bound and has
 // no third figure to be held against.
 func (f *Food) slipsBeyond(d Density) (likeliest, or Slip) {
@@ -91,14 +106,14 @@ func (f *Food) slipsBeyond(d Density) (likeliest, or Slip) {
 	var candidates []correction
 	switch e := d.Energy; {
 	case d.Origin == Derived:
-		candidates = []correction{{ServingInKilojoules, float64(units.Kilojoule), 0}, {OuncesAsGrams, 1 / units.Ounce.Grams(), 0}}
+		candidates = []correction{{ServingInKilojoules, float64(units.Kilojoule), 0}, {ServingInKilocalories, 1 / float64(units.Kilojoule), 0}, {OuncesAsGrams, 1 / units.Ounce.Grams(), 0}}
 	case e > mostUsual*dm:
 		candidates = []correction{{DryMatterAsFed, float64(dm), 0}, {KilojoulesAsKilocalories, float64(units.KilojoulePerKilogram), 0}}
 	default:
 		if usual(e * 10) {
 			return Per100GramsAsPerKilogram, PerServingAsPerKilogram
 		}
-		candidates = []correction{{PerGramAsPerKilogram, 1000, 0}}
+		candidates = []correction{{PerGramAsPerKilogram, 1000, 0}, {KilocaloriesAsKilojoules, 1 / float64(units.Kilojoule), 0}}
 	}
 	for _, c := range candidates {
 		switch {
