@@ -50,40 +50,57 @@ type Response struct {
 	Caution advice.Caution
 }
 
-// toyAdult is the adult weight below which a dog is a toy, and toyPuppy the weight
-// of a puppy that may become one where that isn't known: ours.
+// toyAdult is the adult weight below which a dog is a toy, smallPuppy the weight
+// below which a puppy of any breed is as delicate, and weaned the age: ours.
 const (
-	toyAdult = 4 * units.Kilogram
-	toyPuppy = 2 * units.Kilogram
+	toyAdult   = 4 * units.Kilogram
+	smallPuppy = 2 * units.Kilogram
+	weaned     = 8 * energy.Week
 )
 
 // delicate reports whether less than a day without food can be too long: a
-// kitten, a toy puppy, a ferret.
+// kitten, a toy or very young puppy, a ferret. An animal of which nobody says
+// what it is may be one.
 func delicate(need energy.Estimate) bool {
 	a := &need.Animal
 	switch a.Species {
-	case energy.Ferret, energy.Other:
-		return true
 	case energy.Cat:
 		return young(need)
+	case energy.Dog:
+	default:
+		return true
 	}
-	if s, ok := need.Stage.(energy.Growth); ok && s.AdultWeight > 0 {
-		return s.AdultWeight < toyAdult
+	switch s := need.Stage.(type) {
+	case energy.Nursling:
+		return true
+	case energy.Growth:
+		if 0 < s.AdultWeight && s.AdultWeight < toyAdult {
+			return true
+		}
 	}
-	return young(need) && 0 < a.Weight && a.Weight < toyPuppy
+	return 0 < a.Age && a.Age < weaned || young(need) && 0 < a.Weight && a.Weight < smallPuppy
+}
+
+// patient reports whether the animal is in a veterinarian's hands: no sign waits
+// there, and least of all one of not eating, since insulin goes with a meal.
+func patient(need energy.Estimate) bool {
+	_, starved := need.Stage.(energy.Refeeding)
+	return starved || need.Animal.Circumstances&gated != 0
 }
 
 // Respond returns what to do about the signs in the animal that need was made
 // for, by the gravest of them:
 //
 //	vomiting, blood, dull  the old food again, call now
+//	not eating, in the ill  the same, as in every animal whose food only a
+//	                       veterinarian changes, or that is being refed
 //	refusal                the old food again; call now for a cat, a kitten, a toy
 //	                       puppy, a ferret or another small animal, today for a dog
 //	under half             as refusal in a cat and a delicate animal, today;
 //	                       a dog goes back one step
 //	lasting soft stool     back one step, call today
 //	soft stool             hold for 3 days, or back one step for 1 or 2; call if it
-//	                       lasts, today for a delicate animal
+//	                       lasts, today for a delicate animal and an ill one
 //
 // The 3 days are ours, for "several". No answer withholds food: the old food is
 // always given. Unknown signs are an error.
@@ -91,7 +108,7 @@ func (s Signs) Respond(need energy.Estimate) (Response, error) {
 	if err := s.check(); err != nil {
 		return Response{}, err
 	}
-	tender := delicate(need)
+	tender, ill := delicate(need), patient(need)
 	cat := need.Animal.Species == energy.Cat
 	response := func(do EventKind, days int, call Call, level advice.Level, source advice.Source, text string) Response {
 		return Response{Do: do, Days: days, Call: call, Caution: advice.Caution{Level: level, Source: source, Text: text}}
@@ -101,6 +118,13 @@ func (s Signs) Respond(need energy.Estimate) (Response, error) {
 		seen := strings.ReplaceAll((s & (Vomiting | Blood | Dull)).String(), " ", ", ")
 		return response(Stop, 0, CallNow, advice.Refer, ours,
 			seen+": stop the change, give the old food again and call a veterinarian now"), nil
+	case s&(Refusal|UnderHalf) != 0 && ill:
+		seen := "less than half eaten"
+		if s.Has(Refusal) {
+			seen = "food refused"
+		}
+		return response(Stop, 0, CallNow, advice.Refer, ours,
+			seen+": give the old food back and call the veterinarian now, before any medicine that goes with food"), nil
 	case s.Has(Refusal) && cat && !tender:
 		return response(Stop, 0, CallNow, advice.Refer, sourceCat24,
 			"food refused: give the cat its old food back and call a veterinarian now; never wait it out, 24 h without food is too long"), nil
@@ -109,7 +133,7 @@ func (s Signs) Respond(need energy.Estimate) (Response, error) {
 			"food refused: give the old food back and call a veterinarian now; so small or young an animal can't go without food for long"), nil
 	case s.Has(Refusal):
 		return response(Stop, 0, CallToday, advice.Refer, ours,
-			"food refused: give the old food back; if nothing is eaten for 24 h, call a veterinarian"), nil
+			"food refused: give the old food back and call a veterinarian today"), nil
 	case s.Has(UnderHalf) && (cat || tender):
 		source := ours
 		if cat {
@@ -127,7 +151,11 @@ func (s Signs) Respond(need energy.Estimate) (Response, error) {
 		r := response(Hold, severalDays, CallIfLasting, advice.Warn, sourceSoft,
 			"soft stool in a bright animal: stay on this mix for some days, or go back one step for 1 or 2 days, then forward again; call if it lasts or gets worse")
 		r.Or = StepBack
-		if tender {
+		switch {
+		case ill:
+			r.Call, r.Caution.Level = CallToday, advice.Refer
+			r.Caution.Text = "soft stool: stay on this mix, or go back one step, and call the veterinarian today"
+		case tender:
 			r.Call = CallToday
 			r.Caution.Text += ", and the same day in so small or young an animal"
 		}

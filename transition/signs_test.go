@@ -19,13 +19,37 @@ func patients() map[string]energy.Estimate {
 			Animal: energy.Animal{Species: s, Weight: weight, Age: 12 * energy.Week, Condition: energy.BCS9(5)}, AdultWeight: adult,
 		})
 	}
+	young6 := func(weight units.Mass) energy.Estimate {
+		return estimate(energy.Growth{
+			Animal: energy.Animal{Species: energy.Dog, Weight: weight, Age: 6 * energy.Week, Condition: energy.BCS9(5)}, AdultWeight: 30 * units.Kilogram,
+		})
+	}
+	ill := func(c energy.Circumstances) energy.Estimate {
+		return estimate(energy.Prescribed{
+			Animal: energy.Animal{Species: energy.Dog, Weight: 18 * units.Kilogram, Condition: energy.BCS9(5), Circumstances: c}, Daily: 1000, By: "Dr Ysolde Crake",
+		})
+	}
+	starved, err := energy.ParseLadder("25/25/50/75/100 %")
+	if err != nil {
+		panic(err)
+	}
 	return map[string]energy.Estimate{
+		"diabetic":    ill(energy.Diabetic),
+		"therapeutic": ill(energy.TherapeuticDiet),
+		"refed": estimate(energy.Refeeding{
+			Animal: energy.Animal{Species: energy.Dog, Weight: 16.2 * units.Kilogram, Condition: energy.BCS9(1)}, Ladder: starved, Day: 1, By: "Dr Ysolde Crake",
+		}),
 		"dog":       oakum(),
 		"cat":       neuteredCat(4 * units.Kilogram),
 		"puppy":     young(energy.Dog, 6.4*units.Kilogram, 22*units.Kilogram),
 		"toy puppy": young(energy.Dog, units.Kilogram, 3*units.Kilogram),
 		"kitten":    young(energy.Cat, 1200*units.Gram, 4*units.Kilogram),
-		"ferret":    estimate(energy.Adult{Animal: energy.Animal{Species: energy.Ferret, Weight: 1.2 * units.Kilogram}}),
+		// A large breed, but not weaned; and any puppy so small.
+		"nursling": estimate(energy.Nursling{Animal: energy.Animal{Species: energy.Dog, Weight: 2.5 * units.Kilogram, Age: 27 * energy.Day}}),
+		"weaning":  young6(3 * units.Kilogram),
+		"small":    young(energy.Dog, 1.2*units.Kilogram, 8*units.Kilogram),
+		"nobody":   {},
+		"ferret":   estimate(energy.Adult{Animal: energy.Animal{Species: energy.Ferret, Weight: 1.2 * units.Kilogram}}),
 	}
 }
 
@@ -49,8 +73,15 @@ func TestWhatIsPublishedForASign(t *testing.T) {
 		{"soft_stool vomiting refusal", "cat", "stop 0  now refer"},
 		// Côté p. 3088; a cat is never held on a food that it refuses.
 		{"refusal", "cat kitten ferret", "stop 0  now refer"},
+		{"refusal", "nursling weaning small nobody", "stop 0  now refer"},
 		{"refusal", "dog puppy", "stop 0  today refer"},
+		// Ours: insulin goes with a meal; what is refed may not miss one.
+		{"refusal", "diabetic therapeutic refed", "stop 0  now refer"},
+		{"under_half", "diabetic therapeutic refed", "stop 0  now refer"},
+		{"lasting_soft_stool", "diabetic therapeutic refed", "step_back 2  today refer"},
+		{"soft_stool", "diabetic therapeutic refed", "hold 3 step_back today refer"},
 		{"under_half", "cat kitten ferret", "stop 0  today refer"},
+		{"under_half", "nursling weaning small nobody", "stop 0  today refer"},
 		{"under_half", "dog puppy", "step_back 2  if_lasting warn"},
 	} {
 		signs, err := transition.ParseSigns(tt.signs)
@@ -79,7 +110,7 @@ func TestNoAnswerWithholdsFood(t *testing.T) {
 				t.Fatal(err)
 			}
 			text := strings.ToLower(r.Caution.Text)
-			for _, word := range []string{"withhold", "fast", "no food for", "skip", "starve"} {
+			for _, word := range []string{"24 h, call", "withhold", "fast", "no food for", "skip", "starve"} {
 				if strings.Contains(text, word) {
 					t.Errorf("%s in a %s: %q", s, name, text)
 				}
