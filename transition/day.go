@@ -108,8 +108,9 @@ func (d Day) MarshalJSON() ([]byte, error) {
 }
 
 // UnmarshalJSON reads what MarshalJSON wrote. A record whose meals don't add up to
-// its foods, or its foods to its energy, is refused: grams that were changed by
-// hand would be fed. A JSON null leaves d as it was, and so does an error.
+// its foods, in grams or in energy, or its foods to its energy, is refused: grams
+// that were changed by hand would be fed. What was changed in every one of these
+// alike can't be seen. A JSON null leaves d as it was, and so does an error.
 func (d *Day) UnmarshalJSON(data []byte) error {
 	type plain Day
 	if strictjson.IsNull(data) {
@@ -147,11 +148,19 @@ func (d Day) check() error {
 	if !(d.Share >= 0 && d.Share <= 100) {
 		say("share", d.Share.String(), "0 % to 100 %")
 	}
-	if d.Missed && (len(d.Foods) > 0 || len(d.Meals) > 0 || d.Energy != 0) {
-		say("missed", "true", "no foods, meals and energy on a day that was missed")
+	if d.Missed {
+		if !d.Equal(Day{Number: d.Number, Missed: true}) {
+			say("missed", "true", "nothing but the number on a day that was missed")
+		}
 		return errs.Err()
 	}
-	if !d.Missed && len(d.Foods) == 0 {
+	if d.Step == 0 && d.Share != 0 && d.Share != 100 {
+		say("share", d.Share.String(), "0 %, or 100 % on a ramp, where there is no step")
+	}
+	if !(d.Target > 0) {
+		say("target", kcal(d.Target), "more than 0 kcal")
+	}
+	if len(d.Foods) == 0 {
 		say("foods", "none", "the foods of the day")
 	}
 	var sum units.Energy
@@ -169,33 +178,54 @@ func (d Day) check() error {
 	return errs.Err()
 }
 
-// checkMeals refuses meals that don't add up to the foods.
+// checkMeals refuses meals that don't add up to the foods, in grams or energy.
 func (d *Day) checkMeals() error {
-	foods, meals := make(map[string]units.Mass), make(map[string]units.Mass)
+	type total struct {
+		mass   units.Mass
+		energy units.Energy
+	}
+	foods, meals := make(map[string]total), make(map[string]units.Mass)
 	var errs units.ErrorList
+	say := func(what, accepted string) { errs = append(errs, refuse("day record", what, accepted, "")) }
 	for i := range d.Foods {
-		if !d.Foods[i].Treat {
-			foods[d.Foods[i].Food] += d.Foods[i].Mass
+		if f := &d.Foods[i]; !f.Treat {
+			t := foods[f.Food]
+			foods[f.Food] = total{t.mass + f.Mass, t.energy + f.Energy}
 		}
 	}
+	number, step := 0, units.Mass(0) // of the meal before, and of the scale
 	for i := range d.Meals {
 		m := &d.Meals[i]
-		if m.Number < 1 || m.Number > portion.MaxMeals || !(m.Mass >= 0) || m.Count < 0 {
-			errs = append(errs, refuse("day record", "meal "+strconv.Itoa(m.Number), "meals 1 to "+strconv.Itoa(portion.MaxMeals)+" of 0 g or more", ""))
+		nth := "meal " + strconv.Itoa(m.Number)
+		if m.Number > portion.MaxMeals || !(m.Mass >= 0) || m.Count < 0 {
+			say(nth, "meals 1 to "+strconv.Itoa(portion.MaxMeals)+" of 0 g or more")
 		}
+		if m.Number != number+1 && (m.Number != number || number == 0) {
+			say(nth, "the meals in turn, from 1")
+		}
+		number = m.Number
 		meals[m.Food] += m.Mass
+		f, ok := foods[m.Food]
+		if !ok {
+			say("meal of "+m.Food, "meals of the foods of the day")
+			continue
+		}
+		if step == 0 && m.Count > 0 {
+			step = m.Mass / units.Mass(m.Count)
+		}
+		if !near(float64(m.Mass), float64(m.Count)*float64(step)) {
+			say(nth+" of "+m.Food+" "+grams(m.Mass), grams(units.Mass(m.Count)*step)+", its "+strconv.FormatInt(m.Count, 10)+" steps of the scale")
+		}
+		if e := units.Energy(float64(f.energy) * float64(m.Mass/f.mass)); !near(float64(m.Energy), float64(e)) {
+			say(nth+" of "+m.Food+" "+kcal(m.Energy), kcal(e)+", as the food of the day")
+		}
 	}
 	for i := range d.Foods {
 		name := d.Foods[i].Food
-		if d.Foods[i].Treat || near(float64(meals[name]), float64(foods[name])) {
+		if d.Foods[i].Treat || near(float64(meals[name]), float64(foods[name].mass)) {
 			continue
 		}
-		errs = append(errs, refuse("day record", "meals of "+name+" "+grams(meals[name]), grams(foods[name])+", the food of the day", ""))
-	}
-	for i := range d.Meals {
-		if _, ok := foods[d.Meals[i].Food]; !ok {
-			errs = append(errs, refuse("day record", "meal of "+d.Meals[i].Food, "meals of the foods of the day", ""))
-		}
+		say("meals of "+name+" "+grams(meals[name]), grams(foods[name].mass)+", the food of the day")
 	}
 	return errs.Err()
 }

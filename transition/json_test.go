@@ -2,6 +2,7 @@ package transition_test
 
 import (
 	"encoding/json"
+	"strings"
 	"testing"
 
 	"example.org/bowlgram/diet"
@@ -49,8 +50,8 @@ func TestDaysAreReadBack(t *testing.T) {
 func TestDayRecordsThatAreRefused(t *testing.T) {
 	const foods = `"foods":[{"food":"A","mass":"90 g","energy":"268.2 kcal"}]`
 	const meals = `"meals":[{"number":1,"food":"A","count":90,"mass":"90 g","energy":"268.2 kcal"}]`
-	const energy = `"energy":"268.2 kcal"`
-	good := `{"day":1,"share":"25 %",` + foods + `,` + meals + `,` + energy + `}`
+	const energy = `"energy":"268.2 kcal","target":"268 kcal"`
+	good := `{"day":1,"step":1,"share":"25 %",` + foods + `,` + meals + `,` + energy + `}`
 	var d transition.Day
 	if err := json.Unmarshal([]byte(good), &d); err != nil {
 		t.Fatal(err)
@@ -61,13 +62,13 @@ func TestDayRecordsThatAreRefused(t *testing.T) {
 		`{"day":"1"}`:                         `transition: day.day "string": want a whole number`,
 		`{"day":1,"share":25}`:                `transition: day.share "number": want text with a unit, as in "100 g"`,
 		`[]`:                                  `transition: day "array": want an object`,
-		`{"day":0,"step":21,"share":"101 %",` + foods + `,` + meals + `,` + energy + `}`: `transition: day record "day 0": want 1 to 366; transition: day record "step 21": want 0 to 20; transition: day record "share 101 %": want 0 % to 100 %`,
-		`{"day":1,"share":"0 %"}`:                                                  `transition: day record "foods none": want the foods of the day`,
-		`{"day":1,"missed":true,` + energy + `}`:                                   `transition: day record "missed true": want no foods, meals and energy on a day that was missed`,
-		`{"day":1,"share":"25 %",` + foods + `,` + meals + `,"energy":"300 kcal"}`: `transition: day record "energy 300.0 kcal": want 268.2 kcal, what the foods hold`,
-		`{"day":1,"share":"25 %","foods":[{"food":"A","mass":"95 g","energy":"268.2 kcal"}],` + meals + `,` + energy + `}`:                                                 `transition: day record "meals of A 90 g": want 95 g, the food of the day`,
-		`{"day":1,"share":"25 %",` + foods + `,"meals":[{"number":25,"food":"A","count":90,"mass":"90 g"},{"number":1,"food":"B","count":0,"mass":"0 g"}],` + energy + `}`: `transition: day record "meal 25": want meals 1 to 24 of 0 g or more; transition: day record "meal of B": want meals of the foods of the day`,
-		`{"day":1,"share":"25 %","foods":[{"food":"A","mass":"0 g","energy":"0 kcal"}]}`:                                                                                   `transition: day record "food A": want more than 0 g and 0 kcal of it`,
+		`{"day":0,"step":21,"share":"101 %",` + foods + `,` + meals + `,` + energy + `}`:                                            `transition: day record "day 0": want 1 to 366; transition: day record "step 21": want 0 to 20; transition: day record "share 101 %": want 0 % to 100 %`,
+		`{"day":1,"share":"0 %","target":"1 kcal"}`:                                                                                 `transition: day record "foods none": want the foods of the day`,
+		`{"day":1,"missed":true,` + energy + `}`:                                                                                    `transition: day record "missed true": want nothing but the number on a day that was missed`,
+		`{"day":1,"step":1,"share":"25 %",` + foods + `,` + meals + `,"energy":"300 kcal","target":"268 kcal"}`:                     `transition: day record "energy 300.0 kcal": want 268.2 kcal, what the foods hold`,
+		`{"day":1,"step":1,"share":"25 %","foods":[{"food":"A","mass":"95 g","energy":"268.2 kcal"}],` + meals + `,` + energy + `}`: `transition: day record "meal 1 of A 268.2 kcal": want 254.1 kcal, as the food of the day; transition: day record "meals of A 90 g": want 95 g, the food of the day`,
+		`{"day":1,"step":1,"share":"25 %",` + foods + `,"meals":[{"number":1,"food":"A","count":90,"mass":"90 g","energy":"268.2 kcal"},{"number":25,"food":"B","count":0,"mass":"0 g"}],` + energy + `}`: `transition: day record "meal 25": want meals 1 to 24 of 0 g or more; transition: day record "meal 25": want the meals in turn, from 1; transition: day record "meal of B": want meals of the foods of the day`,
+		`{"day":1,"step":1,"share":"25 %","foods":[{"food":"A","mass":"0 g","energy":"0 kcal"}],"target":"268 kcal"}`:                                                                                     `transition: day record "food A": want more than 0 g and 0 kcal of it`,
 	} {
 		before := d
 		if err := json.Unmarshal([]byte(text), &d); err == nil || err.Error() != want || !d.Equal(before) {
@@ -76,6 +77,33 @@ func TestDayRecordsThatAreRefused(t *testing.T) {
 	}
 	if err := json.Unmarshal([]byte("null"), &d); err != nil || d.Number != 1 {
 		t.Errorf("null: %v, %+v", err, d)
+	}
+}
+
+// One figure of a record is changed, and what would still add up elsewhere with it.
+func TestDayRecordsChangedByHand(t *testing.T) {
+	b, err := json.Marshal(mustDays(t, toSlim(), oakum())[0])
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, change := range map[string]*strings.Replacer{
+		"the energy of a meal":          strings.NewReplacer(`"402.28 kcal"`, `"999 kcal"`),
+		"the steps of a meal":           strings.NewReplacer(`"count":113`, `"count":224`),
+		"grams from meal to meal":       strings.NewReplacer(`"113 g"`, `"224 g"`, `"112 g"`, `"1 g"`),
+		"the same with the steps":       strings.NewReplacer(`113,"mass":"113 g"`, `224,"mass":"224 g"`, `112,"mass":"112 g"`, `1,"mass":"1 g"`),
+		"all in one meal":               strings.NewReplacer(`"number":2`, `"number":9`),
+		"a meal 0":                      strings.NewReplacer(`"number":1`, `"number":0`),
+		"a target below nothing":        strings.NewReplacer(`"target":"1068 kcal"`, `"target":"-5 kcal"`),
+		"no target":                     strings.NewReplacer(`"target":"1068 kcal",`, ``),
+		"a share without a step":        strings.NewReplacer(`"step":1,`, ``),
+		"missed, and a step of a share": strings.NewReplacer(string(b), `{"day":2,"missed":true,"share":"50 %","step":3}`),
+		"missed, and a target":          strings.NewReplacer(string(b), `{"day":2,"missed":true,"share":"0 %","target":"1000 kcal"}`),
+	} {
+		changed := change.Replace(string(b))
+		var d transition.Day
+		if err := json.Unmarshal([]byte(changed), &d); err == nil || changed == string(b) {
+			t.Errorf("%s is read: %s", name, changed)
+		}
 	}
 }
 
@@ -155,7 +183,7 @@ func FuzzParseSteps(f *testing.F) {
 
 func FuzzDayJSON(f *testing.F) {
 	for _, s := range []string{
-		`{"day":1,"share":"25 %","foods":[{"food":"A","mass":"90 g","energy":"268.2 kcal"}],"meals":[{"number":1,"food":"A","count":90,"mass":"90 g","energy":"268.2 kcal"}],"energy":"268.2 kcal","target":"268 kcal"}`,
+		`{"day":1,"step":1,"share":"25 %","foods":[{"food":"A","mass":"90 g","energy":"268.2 kcal"}],"meals":[{"number":1,"food":"A","count":90,"mass":"90 g","energy":"268.2 kcal"}],"energy":"268.2 kcal","target":"268 kcal"}`,
 		`{"day":2,"share":"0 %","missed":true}`, `null`, `{}`, `[]`,
 	} {
 		f.Add([]byte(s))
