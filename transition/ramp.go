@@ -34,14 +34,12 @@ const fewestRefeeding = 4
 // refused (ours), and the errors of energy.Refeeding are passed on.
 func (r Ramp) Refeeding(s energy.Refeeding) ([]Day, error) {
 	first := max(s.Day, 1)
-	last := max(s.Ladder.Len(), first)
 	var errs units.ErrorList
 	if 0 < r.Meals && r.Meals < fewestRefeeding {
 		errs = append(errs, refuse("meals", strconv.Itoa(r.Meals), "4 or more: small meals through the day", ""))
 	}
-	if s.Day < 0 {
-		errs = append(errs, refuse("day", strconv.Itoa(s.Day), "1 or more, or none for the first", ""))
-		last = first
+	if s.Day < 0 || s.Day > maxDays {
+		errs = append(errs, refuse("day", strconv.Itoa(s.Day), "1 to "+strconv.Itoa(maxDays)+", or none for the first", ""))
 	}
 	s.Day = first
 	if _, err := s.Estimate(); err != nil {
@@ -51,7 +49,7 @@ func (r Ramp) Refeeding(s energy.Refeeding) ([]Day, error) {
 	if len(errs) > 0 {
 		return nil, errs.Err()
 	}
-	return r.days(first, last, func(day int) energy.Estimate {
+	return r.days(first, max(s.Ladder.Len(), first), func(day int) energy.Estimate {
 		s.Day = day
 		e, _ := s.Estimate() // only the day differs, and each is on the ladder
 		return e

@@ -75,7 +75,7 @@ func TestRampsThatAreRefused(t *testing.T) {
 	s := starved("four_day")
 	s.Day = -1
 	_, err := r.Refeeding(s)
-	const want = `transition: meals "3": want 4 or more: small meals through the day; transition: day "-1": want 1 or more, or none for the first; ` +
+	const want = `transition: meals "3": want 4 or more: small meals through the day; transition: day "-1": want 1 to 366, or none for the first; ` +
 		`energy: condition "1/9": very thin: too much food too soon can kill (refeeding); needed: the veterinarian's own ladder, as in "25/25/50/75/100 %", with the name: Refeeding{Ladder, By}`
 	if err == nil || err.Error() != want || !errors.Is(err, energy.ErrVeterinarian) {
 		t.Errorf("got  %v\nwant %s", err, want)
@@ -112,5 +112,22 @@ func TestStepsOfAWeightGain(t *testing.T) {
 	}
 	if !r.Equal(r) || r.Equal(transition.Ramp{}) || r.Equal(transition.Ramp{Menu: r.Menu, Meals: 3}) {
 		t.Error("Equal")
+	}
+}
+
+// A day that no plan has; the largest one was never done with.
+func TestLadderBeyondAYearIsRefused(t *testing.T) {
+	ladder, err := energy.ParseLadder("25/50/75/100 %")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for day, want := range map[int]bool{366: true, 367: false, math.MaxInt: false} {
+		days, err := transition.Ramp{Menu: diet.Only(houseDry), Meals: 4, Scale: units.Gram}.Refeeding(energy.Refeeding{
+			Animal: energy.Animal{Species: energy.Dog, Weight: 16.2 * units.Kilogram, Condition: energy.BCS9(1)},
+			Ladder: ladder, Day: day, By: "Dr Ysolde Crake",
+		})
+		if (err == nil) != want || want && (len(days) != 1 || days[0].Number != day) {
+			t.Errorf("day %d: %d days, %v", day, len(days), err)
+		}
 	}
 }
