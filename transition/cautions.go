@@ -2,6 +2,7 @@ package transition
 
 import (
 	"fmt"
+	"strconv"
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
@@ -64,9 +65,11 @@ func (m *mixer) planCautions(c []advice.Caution, need energy.Estimate) []advice.
 		say(advice.Note, sourceBowls, "a cat that won't take the mix: the new food in a second bowl")
 	case cat:
 		say(advice.Warn, sourceCat24, "for a cat that refuses the food a veterinarian is called: never wait it out")
+	case ferret:
+		say(advice.Warn, ours, "no schedule is published for ferrets; refusal can be total: for one that eats nothing a veterinarian is called now")
 	}
 	c = m.paceCaution(c, need)
-	if cat && young(need) {
+	if cat && young(need) && len(p.From) > 0 {
 		say(advice.Note, sourceRehomed, "a kitten in a new home keeps its old food for the first week")
 	}
 	if m.steps == Immediate { // there are no shares
@@ -86,7 +89,11 @@ func (m *mixer) planCautions(c []advice.Caution, need energy.Estimate) []advice.
 
 // paceCaution says where the steps are quick for the animal.
 func (m *mixer) paceCaution(c []advice.Caution, need energy.Estimate) []advice.Caution {
-	days := m.steps.Days()
+	days := m.steps.untilFull()
+	length := "1 day"
+	if days > 1 {
+		length = strconv.Itoa(days) + " days"
+	}
 	say := func(s advice.Source, text string) {
 		c = append(c, advice.Caution{Level: advice.Warn, Source: s, Text: text})
 	}
@@ -98,12 +105,28 @@ func (m *mixer) paceCaution(c []advice.Caution, need energy.Estimate) []advice.C
 		}
 		say(ours, text)
 	case need.Animal.Species == energy.Ferret && days < Slow.Days():
-		say(ours, fmt.Sprintf("%d days is short for a ferret: it can take weeks", days))
+		say(ours, length+" is short for a ferret: it can take weeks")
 	case days < week && losing(need):
-		say(sourceDietFood, fmt.Sprintf("%d days is short: a change to a food for weight loss takes 1 to 2 weeks", days))
+		say(sourceDietFood, length+" is short: a change to a food for weight loss takes 1 to 2 weeks")
+	case need.Animal.Species == energy.Cat && days < leastCat:
+		say(sourceCatRange, fmt.Sprintf("all new on day %d is short for a cat: 4 to 7 days are published", days))
+	case need.Animal.Species == energy.Dog && days < leastDog:
+		say(sourceDogRange, fmt.Sprintf("all new on day %d is short for a dog: 3 to 7 days are published", days))
+	}
+	if from, to := m.steps.leap(); m.steps != Immediate && to-from > publishedRise {
+		say(ours, fmt.Sprintf("from %s to %s at once: no published schedule rises by more than %s", roundPercent(from), roundPercent(to), roundPercent(publishedRise)))
 	}
 	return c
 }
+
+// leastCat and leastDog are the shortest changes published (SACN, p. 386 and
+// p. 279); publishedRise is the largest rise of a published schedule, in percent
+// of the new food.
+const (
+	leastCat      = 4
+	leastDog      = 3
+	publishedRise = 25
+)
 
 // losing reports whether the need is that of a weight loss.
 func losing(need energy.Estimate) bool {

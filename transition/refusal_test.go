@@ -3,6 +3,7 @@ package transition_test
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 
 	"example.org/bowlgram/diet"
@@ -195,6 +196,14 @@ func TestCautionsOfThePlan(t *testing.T) {
 		{ferret, nil, "warn: no schedule is published for ferrets; refusal can be total: keep the old food in reach all through the change [ours, not published]"},
 		{ferret, func(p *transition.Plan) { p.Steps = transition.TenSteps }, "warn: 10 days is short for a ferret: it can take weeks [ours, not published]"},
 		{slim, func(p *transition.Plan) { p.Steps = transition.FourDays }, "warn: 4 days is short: a change to a food for weight loss takes 1 to 2 weeks [" + cote + ", client sheet on obesity, p. 3088: 1 to 2 weeks]"},
+		// The days of the last step make no change slower.
+		{ferret, func(p *transition.Plan) { p.Steps = mustSteps("100 % 60 d") }, "warn: 1 day is short for a ferret: it can take weeks [ours, not published]"},
+		{slim, func(p *transition.Plan) { p.Steps = mustSteps("50 %, 100 % 10 d") }, "warn: 2 days is short: a change to a food for weight loss takes 1 to 2 weeks [" + cote + ", client sheet on obesity, p. 3088: 1 to 2 weeks]"},
+		{oakum(), func(p *transition.Plan) { p.Steps = mustSteps("100 %") }, "warn: all new on day 1 is short for a dog: 3 to 7 days are published [Hand, Thatcher, Remillard, Roudebush, Novotny (eds), Small Animal Clinical Nutrition, 5th ed., 2010, ch. 14, p. 279: 3 to 7 days]"},
+		{oakum(), func(p *transition.Plan) { p.Steps = mustSteps("100 %") }, "warn: from 0 % to 100 % at once: no published schedule rises by more than 25 % [ours, not published]"},
+		{kitten, func(p *transition.Plan) { p.Steps = mustSteps("25 %, 50 %, 100 %") }, "warn: all new on day 3 is short for a cat: 4 to 7 days are published [Hand, Thatcher, Remillard, Roudebush, Novotny (eds), Small Animal Clinical Nutrition, 5th ed., 2010, ch. 20, p. 386: 4 to 7 days]"},
+		{oakum(), func(p *transition.Plan) { p.Steps = mustSteps("10 % 9 d, 100 %") }, "warn: from 10 % to 100 % at once: no published schedule rises by more than 25 % [ours, not published]"},
+		{ferret, func(p *transition.Plan) { p.Steps, p.From = transition.Immediate, nil }, "warn: no schedule is published for ferrets; refusal can be total: for one that eats nothing a veterinarian is called now [ours, not published]"},
 		{oakum(), func(p *transition.Plan) { p.Steps, p.From = transition.Immediate, nil }, "warn: an abrupt change, set out by no source: for an animal whose old food nobody knows or has; in small meals, 3 a day or more [ours, not published]"},
 		{oakum(), func(p *transition.Plan) { p.Steps, p.From = transition.Immediate, nil }, "warn: vomiting, blood or dullness: call a veterinarian now [ours, not published]"},
 		{kitten, func(p *transition.Plan) { p.Steps, p.From = transition.Immediate, nil }, "warn: for a cat that refuses the food a veterinarian is called: never wait it out [" + cote + ", client sheet, p. 3088: no food for 24 h]"},
@@ -211,6 +220,32 @@ func TestCautionsOfThePlan(t *testing.T) {
 			p.Scale = units.Gram
 		}
 		requireCaution(t, mustDays(t, p, tt.need), tt.want)
+	}
+	// No caution that doesn't fit: a pace that is published, a kitten whose old food
+	// nobody knows.
+	for _, tt := range []struct {
+		need  energy.Estimate
+		steps string
+		not   string
+	}{
+		{oakum(), "four_stages", "short"},
+		{oakum(), "four_days", "short"},
+		{oakum(), "slow", "at once"},
+		{kitten, "four_days", "short"},
+		{kitten, "ten_steps", "at once"},
+		{oakum(), "25 %, 50 %, 100 %", "short"},
+		{kitten, "immediate", "keeps its old food"},
+	} {
+		p := toSlim()
+		p.Steps = mustSteps(tt.steps)
+		if p.Steps == transition.Immediate {
+			p.From = nil
+		}
+		for _, c := range transition.Cautions(mustDays(t, p, tt.need)) {
+			if strings.Contains(c.Text, tt.not) {
+				t.Errorf("%s: %s", tt.steps, c)
+			}
+		}
 	}
 	// Seven days are enough for a dog on a weight loss.
 	for _, c := range transition.Cautions(mustDays(t, toSlim(), slim)) {

@@ -10,6 +10,8 @@ var (
 	ours           = advice.Source{Seen: advice.Ours}
 	sourceMissouri = advice.Source{Work: "University of Missouri Veterinary Health Center, nutrition FAQ", Where: "25 % on days 1 and 2, 50, 75, all from day 7", Seen: advice.Primary}
 	sourceCats     = advice.Source{Work: sacn, Where: "ch. 20, p. 386: a quarter more each day, done on day 4", Seen: advice.Primary}
+	sourceCatRange = advice.Source{Work: sacn, Where: "ch. 20, p. 386: 4 to 7 days", Seen: advice.Primary}
+	sourceDogRange = advice.Source{Work: sacn, Where: "ch. 14, p. 279: 3 to 7 days", Seen: advice.Primary}
 	sourceKitten   = advice.Source{Work: "The Complete Cat Breed Book (DK)", Where: "p. 215: a tenth more each day, all on day 10", Seen: advice.Primary}
 	sourceTufts    = advice.Source{Work: "Tufts University Cummings School, Catnip, Why do so many cats have GI problems with new foods (Linder)", Seen: advice.Primary}
 	sourceSlow     = advice.Source{Work: sourceTufts.Work, Where: "1 month to 6 weeks for slow cats; the steps are ours", Seen: advice.Primary}

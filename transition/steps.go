@@ -179,6 +179,28 @@ func (s Steps) Days() int {
 	return n
 }
 
+// untilFull returns the first day of the new food alone. What is listed after it
+// makes no change slower.
+func (s *Steps) untilFull() int {
+	n := 1
+	for _, d := range s.days[:s.n-1] {
+		n += int(d)
+	}
+	return n
+}
+
+// leap returns the largest rise, from one share to another.
+func (s *Steps) leap() (from, to units.Percent) {
+	var before units.Percent
+	for _, share := range s.shares[:s.n] {
+		if share-before > to-from {
+			from, to = before, share
+		}
+		before = share
+	}
+	return from, to
+}
+
 // All returns the steps. The slice is the caller's.
 func (s Steps) All() []Step {
 	steps := make([]Step, s.n)
