@@ -3,6 +3,7 @@ package transition
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"example.org/bowlgram/diet"
@@ -38,8 +39,14 @@ func (p Plan) Explain(need energy.Estimate) (string, error) {
 	}
 	write(true)
 	fmt.Fprintf(&b, "change    from %s to %s\n", foodNames(p.From), foodNames(p.To))
-	fmt.Fprintf(&b, "steps     %s, all new on day %d; source: %s\n", m.steps, firstFull(days), m.steps.Source())
-	fmt.Fprintf(&b, "shares    %s\n", basisWords[p.Basis])
+	full := "stopped before all is new"
+	if day := firstFull(days); day > 0 {
+		full = "all new on day " + strconv.Itoa(day)
+	}
+	fmt.Fprintf(&b, "steps     %s, %s; source: %s\n", m.steps, full, m.steps.Source())
+	if m.steps != Immediate {
+		fmt.Fprintf(&b, "shares    %s\n", basisWords[p.Basis])
+	}
 	b.WriteString(need.Explain())
 	for i := 0; i < len(days); {
 		last := i

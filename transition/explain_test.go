@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/transition"
 	"example.org/bowlgram/units"
@@ -76,5 +77,18 @@ func TestExplainRefersFirst(t *testing.T) {
 	const want = "caution   refer: a change of food in such an animal (diabetic) is by order of Dr Ysolde Crake only: call at any sign of trouble [ours, not published]\n"
 	if err != nil || !strings.HasPrefix(text, want) {
 		t.Errorf("%v\n%s", err, text)
+	}
+}
+
+func TestExplainOfWhatHasNoEnd(t *testing.T) {
+	p := toSlim()
+	p.Events = []transition.Event{{Day: 4, Kind: transition.Stop}}
+	text, err := p.Explain(oakum())
+	if err != nil || strings.Contains(text, "day 0") || !strings.Contains(text, "steps     four_stages, stopped before all is new; source: ") {
+		t.Errorf("stopped: %v\n%s", err, text)
+	}
+	p = transition.Plan{To: diet.Only(slimDry), Steps: transition.Immediate, Meals: 3, Scale: units.Gram}
+	if text, err = p.Explain(oakum()); err != nil || strings.Contains(text, "shares ") {
+		t.Errorf("at once: %v\n%s", err, text)
 	}
 }

@@ -20,14 +20,15 @@ type StockError struct {
 // Error returns what is there, what the shortest schedule needs, and the remedy.
 func (e *StockError) Error() string {
 	return "transition: " + grams(e.Have) + " of " + e.Food + " is too little for a change by steps: " + e.Steps.String() +
-		" needs " + grams(e.Need) + ": want more of it, or the steps immediate by name"
+		" needs " + grams(e.Need) + ": want more of it"
 }
 
 // LongestSteps returns the steps of p where the stock of the old foods lasts, and
 // else the longest schedule that it allows: the plan's own steps with fewer days
-// each, or a shorter published one. A ferret is never put on fewer than ten steps
-// (ours). Where none lasts the error is a *StockError. A food without a stock, and
-// one that goes on in the new menu, is taken to last. Events are refused, since what they did is eaten.
+// each, or a shorter published one. A ferret is never put on a shorter one of fewer
+// than ten steps (ours). Where none lasts the error is a *StockError. A food
+// without a stock, and one that goes on in the new menu, is taken to last. Events
+// are refused, since what they did is eaten.
 func (p Plan) LongestSteps(need energy.Estimate, stock ...portion.Stock) (Steps, error) {
 	errs := add(nil, checkStock(p.foods(), stock))
 	if len(p.Events) > 0 {
@@ -84,7 +85,7 @@ func (p *Plan) goesOn(food string) bool {
 func candidates(own Steps, species energy.Species) []Steps {
 	list := []Steps{own}
 	insert := func(s Steps) {
-		if s.Days() >= own.Days() {
+		if s.Days() >= own.Days() || species == energy.Ferret && s.Len() < TenSteps.Len() {
 			return
 		}
 		i := len(list)
@@ -99,9 +100,7 @@ func candidates(own Steps, species energy.Species) []Steps {
 		insert(own.capped(days))
 	}
 	insert(TenSteps)
-	if species != energy.Ferret {
-		insert(FourStages)
-		insert(FourDays)
-	}
+	insert(FourStages)
+	insert(FourDays)
 	return list
 }

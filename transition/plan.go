@@ -4,6 +4,7 @@ import (
 	"errors"
 	"slices"
 	"strconv"
+	"strings"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
@@ -177,11 +178,11 @@ func (p *Plan) checkMenus(steps Steps) error {
 	if len(p.From) == 0 {
 		return nil
 	}
-	if !slices.Equal(treats(p.From), treats(p.To)) {
+	if !sameItems(treats(p.From), treats(p.To)) {
 		errs = append(errs, refuse("treats", menuText(treats(p.From))+" before, "+menuText(treats(p.To))+" after",
 			"the same treats in both menus: they stay as they are", "one change at a time"))
 	}
-	if slices.Equal(p.From, p.To) {
+	if sameItems(p.From, p.To) {
 		errs = append(errs, refuse("to", menuText(p.To), "another menu than the old one", ""))
 	}
 	foods := make(map[diet.Food]bool)
@@ -254,17 +255,30 @@ func treats(menu diet.Menu) diet.Menu {
 	return t
 }
 
+// sameItems reports whether two menus are the same but for the order.
+func sameItems(a, b diet.Menu) bool {
+	b = slices.Clone(b)
+	for _, item := range a {
+		i := slices.Index(b, item)
+		if i < 0 {
+			return false
+		}
+		b = slices.Delete(b, i, i+1)
+	}
+	return len(b) == 0
+}
+
 // menuText names the foods of a menu with their amounts.
 func menuText(menu diet.Menu) string {
 	if len(menu) == 0 {
 		return "none"
 	}
-	text := ""
+	var text strings.Builder
 	for i, item := range menu {
 		if i > 0 {
-			text += ", "
+			text.WriteString(", ")
 		}
-		text += item.Amount.String() + " of " + item.Food.Name
+		text.WriteString(item.Amount.String() + " of " + item.Food.Name)
 	}
-	return text
+	return text.String()
 }

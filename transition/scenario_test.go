@@ -170,3 +170,21 @@ func requireCaution(t *testing.T, days []transition.Day, want string) {
 		t.Logf("%s", c)
 	}
 }
+
+// Treats are the same in whatever order they are listed.
+func TestTreatsInAnotherOrder(t *testing.T) {
+	other := biscuit
+	other.Name = "another biscuit"
+	a, b := diet.Item{Food: biscuit, Amount: diet.Count(1, "biscuit"), Treat: true}, diet.Item{Food: other, Amount: diet.Count(1, "biscuit"), Treat: true}
+	p := toSlim()
+	p.From, p.To = append(p.From, a, b), append(p.To, b, a)
+	for _, d := range mustDays(t, p, oakum()) {
+		if d.Mass(biscuit.Name) != 8 || d.Mass(other.Name) != 8 {
+			t.Errorf("day %d: %+v", d.Number, d.Foods)
+		}
+	}
+	p.To = append(diet.Only(slimDry), b, b)
+	if _, err := p.Days(oakum()); err == nil {
+		t.Error("two of one are taken for one of each")
+	}
+}

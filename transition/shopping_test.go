@@ -3,6 +3,7 @@ package transition_test
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 
 	"example.org/bowlgram/diet"
@@ -108,7 +109,7 @@ func TestLongestScheduleThatTheBagAllows(t *testing.T) {
 func TestBagThatAllowsNoSchedule(t *testing.T) {
 	p := toSlim()
 	s, err := p.LongestSteps(oakum(), inStore(houseDry, 449))
-	const want = `transition: 449 g of Tarnwick House Dog Dry is too little for a change by steps: four_days needs 450 g: want more of it, or the steps immediate by name`
+	const want = `transition: 449 g of Tarnwick House Dog Dry is too little for a change by steps: four_days needs 450 g: want more of it`
 	var short *transition.StockError
 	if err == nil || err.Error() != want || !s.IsZero() || !errors.As(err, &short) || short.Steps != transition.FourDays {
 		t.Errorf("got  %v, %v\nwant %s", s, err, want)
@@ -135,5 +136,22 @@ func TestBagThatAllowsNoSchedule(t *testing.T) {
 	const faults = `transition: stock[0].food "hay": want a food of the plan; transition: events "hold on day 3": want a plan that hasn't begun; portion: meals "0": want 1 to 24 a day`
 	if _, err := p.LongestSteps(oakum(), inStore(asFed("hay", 2000), 1)); err == nil || err.Error() != faults {
 		t.Errorf("got  %v\nwant %s", err, faults)
+	}
+}
+
+// The four steps of the plan last for no bag of 250 g; four steps in as many days
+// are for no ferret, and nor is all at once.
+func TestFerretIsPutOnNoFewSteps(t *testing.T) {
+	ferret := estimate(energy.Adult{Animal: energy.Animal{Species: energy.Ferret, Weight: 1.2 * units.Kilogram}})
+	p := transition.Plan{
+		From: diet.Only(kittenDry), To: diet.Only(catDry), Steps: mustSteps("25 % 10 d, 50 % 10 d, 75 % 10 d, 100 %"),
+		Meals: 4, Scale: 0.1 * units.Gram,
+	}
+	steps, err := p.LongestSteps(ferret, portion.Stock{Food: kittenDry, Mass: 250 * units.Gram})
+	if err == nil || !steps.IsZero() || strings.Contains(err.Error(), "immediate") || !strings.Contains(err.Error(), "ten_steps needs") {
+		t.Errorf("%v, %v", steps, err)
+	}
+	if steps, err = p.LongestSteps(ferret, portion.Stock{Food: kittenDry, Mass: 350 * units.Gram}); err != nil || steps != transition.TenSteps {
+		t.Errorf("%v, %v", steps, err)
 	}
 }
