@@ -153,18 +153,29 @@ const maxName = 64
 // textFault reports whether a can't be told from its text: because its figure
 // is none, or because the name of its unit means something else.
 func (a Amount) textFault() bool {
-	if a.accepted() != "" {
-		return true
-	}
-	if a.of == "" {
-		return false
-	}
-	first, _ := utf8.DecodeRuneInString(a.of)
-	if !unicode.IsLetter(first) || len(a.of) > maxName || a.of != strings.TrimSpace(a.of) ||
-		!utf8.ValidString(a.of) || strings.ContainsFunc(a.of, func(r rune) bool { return !unicode.IsPrint(r) }) {
-		return true
-	}
-	one := "1 " + a.of
+	return a.accepted() != "" || a.of != "" && (isNoName(a.of) || isQuantity(a.of))
+}
+
+// isUntold reports whether a counts a unit by a name that its text can't be told
+// by. Of names that are none of a measure it doesn't allocate.
+func (a Amount) isUntold() bool {
+	return a.of != "" && (isNoName(a.of) || isMeasure(a.of) && isQuantity(a.of))
+}
+
+// nameWanted is what the unit of a count has to be called to be told.
+const nameWanted = "a unit whose name begins with a letter and is no mass, energy or percentage, as in portion: call it that on the label"
+
+// isNoName reports whether text can't be the name of a unit after a number.
+func isNoName(text string) bool {
+	first, _ := utf8.DecodeRuneInString(text)
+	return !unicode.IsLetter(first) || len(text) > maxName || text != strings.TrimSpace(text) ||
+		!utf8.ValidString(text) || strings.ContainsFunc(text, func(r rune) bool { return !unicode.IsPrint(r) })
+}
+
+// isQuantity reports whether so many of that name are a percentage, a mass or an
+// energy.
+func isQuantity(name string) bool {
+	one := "1 " + name
 	_, notPercent := units.ParsePercent(one)
 	_, notMass := units.ParseMass(one)
 	_, notEnergy := units.ParseEnergy(one)

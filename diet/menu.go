@@ -35,7 +35,8 @@ const shareRoundoff = 1e-9
 
 // Validate refuses a menu that is empty or holds more than [MaxItems] foods, a
 // food without an amount or with one that is no amount, a count of a unit that
-// its label doesn't name, a treat that is neither a fixed mass nor a count,
+// its label doesn't name or whose name would be read back as something else, as an
+// oz would, a treat that is neither a fixed mass nor a count,
 // a second rest, and shares that don't add up: with a rest they must leave it
 // something, and without one they must make 100 %. Every fault at once, as
 // [*units.FieldError] in a [units.ErrorList]. The labels of the foods are left
@@ -58,6 +59,8 @@ func (m Menu) Validate() error {
 			errs = append(errs, refuse(amountField(i), a.String(), "a mass or a count for a treat, as in 5 g or 2 biscuit"))
 		case a.kind == countOfUnits && m[i].Food.Label.serving(a.of) == nil:
 			errs = append(errs, refuse(amountField(i), a.String(), m[i].Food.countable()))
+		case a.isUntold():
+			errs = append(errs, refuse(amountField(i), a.String(), nameWanted))
 		case a.IsRest() && rest >= 0:
 			errs = append(errs, refuse(amountField(i), a.String(), "one rest in a menu, and "+amountField(rest)+" is it"))
 		case a.IsRest():

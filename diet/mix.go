@@ -174,8 +174,11 @@ func (p *Part) weigh(field string) (units.Mass, Density, error) {
 		errs = append(errs, refuse(field, a.String(), want))
 	default:
 		_, of, counted = a.Count()
-		if counted && p.Food.Label.serving(of) == nil {
+		switch {
+		case counted && p.Food.Label.serving(of) == nil:
 			errs = append(errs, refuse(field, a.String(), p.Food.countable()))
+		case a.isUntold():
+			errs = append(errs, refuse(field, a.String(), nameWanted))
 		}
 	}
 	d, err := p.Food.Density()

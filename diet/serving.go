@@ -67,13 +67,16 @@ func (s *Serving) isZero() bool {
 
 // isSound reports whether check has nothing to say of s.
 func (s *Serving) isSound() bool {
-	return isFigure(s.Energy) && isFigure(s.Mass) && isHalfStep(s.EnergyHalfStep, s.Energy) && isHalfStep(s.MassHalfStep, s.Mass)
+	return isFigure(s.Energy) && isFigure(s.Mass) && isHalfStep(s.EnergyHalfStep, s.Energy) && isHalfStep(s.MassHalfStep, s.Mass) && !s.isOtherMass()
 }
 
 // check adds what is wrong with the figures of s, whose JSON path is field.
 func (s *Serving) check(errs *units.ErrorList, field string) {
 	checkFigure(errs, s.Energy, field+".energy", s.EnergyHalfStep, field+".energy_half_step", "kcal")
 	checkFigure(errs, s.Mass, field+".mass", s.MassHalfStep, field+".mass_half_step", "g")
+	if s.isOtherMass() {
+		*errs = append(*errs, s.otherMass(field))
+	}
 }
 
 // implied returns the energy density that follows from the energy and the mass

@@ -9,7 +9,8 @@ import (
 )
 
 // Servings are further household units of a label, beside [Label.Serving]: the
-// can beside the cup, the piece. It is an array, not a slice, so that a [Food]
+// can beside the cup, the piece. One that is called by a mass, "oz" or "100 g",
+// must weigh that. It is an array, not a slice, so that a [Food]
 // stays comparable; an entry that is zero is none.
 type Servings [4]Serving
 
@@ -20,8 +21,9 @@ type Servings [4]Serving
 // Where the label gives only one of its two figures, the other follows from
 // the energy density of the food; both are held against that density, as
 // [Food.Density] does with [Label.Serving]. Errors are those of Density, or a
-// [*units.FieldError] for a name that is not on the label and a unit without
-// figures. Unit does not allocate unless it fails.
+// [*units.FieldError] for a name that is not on the label, a unit without figures,
+// and one that is called by a mass, as an oz is, and comes to another. Unit does
+// not allocate unless it fails.
 func (f Food) Unit(name string) (Serving, error) {
 	d, err := f.Density()
 	if err != nil {
@@ -35,13 +37,21 @@ func (f Food) Unit(name string) (Serving, error) {
 		if d.Serving.Mass == 0 {
 			return Serving{}, refuse("label.serving", "", "the grams or the kcal of one "+s.unit())
 		}
+		if d.Serving.isOtherMass() {
+			return Serving{}, d.Serving.otherMass("label.serving")
+		}
 		return d.Serving, nil
 	case s.Mass == 0 && s.Energy == 0:
 		return Serving{}, refuse("label.others", s.Name, "the grams or the kcal of one "+s.unit())
 	}
 	g := f.with(*s, d)
-	d, err = g.Density()
-	return d.Serving, err
+	if d, err = g.Density(); err != nil {
+		return Serving{}, err
+	}
+	if d.Serving.isOtherMass() {
+		return Serving{}, d.Serving.otherMass("label.others")
+	}
+	return d.Serving, nil
 }
 
 // with returns f with another of its units in the place of its serving, and
