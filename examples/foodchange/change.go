@@ -90,6 +90,12 @@ func (o *options) sheet() (*sheet, error) {
 		return nil, append(errs, csvrow.Faults(err)...).Err()
 	}
 	s.plan = transition.Plan{Steps: o.steps, Meals: o.meals, Scale: o.scale, By: o.by, Events: o.events}
+	switch f, known := foods[o.from].(diet.Food); {
+	case o.fed != 0 && o.from == "":
+		errs = append(errs, fmt.Errorf("-fed %q: want -from as well, the name of that food", o.fed))
+	case o.fed != 0 && known:
+		errs = append(errs, fmt.Errorf("-fed %q: the energy of %s stands in the foods file: want no -fed", o.fed, f.Name))
+	}
 	if o.from != "" || o.steps != transition.Immediate {
 		if o.fed != 0 {
 			s.plan.From = diet.Menu{{Food: diet.Food{Name: o.from}, Amount: diet.Fixed(o.fed)}}

@@ -24,7 +24,7 @@
 // An event is the day it begins on, what it is (hold, step_back, missed, stop)
 // and for how many days: "4 hold 3". The flag may be given several times.
 //
-// The text fits one printed page. With -format csv there is a row for each day and
+// The text fits one printed page, if not a dozen events make the table longer. With -format csv there is a row for each day and
 // food: day, date, share, food, grams, meals, kcal, caution. The clock is never
 // read: without -start there are no dates.
 //

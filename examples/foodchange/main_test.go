@@ -148,6 +148,10 @@ func TestRefusals(t *testing.T) {
 		want string
 	}{
 		{[]string{"x"}, `foodchange: unexpected ["x"], want flags only: see -h`},
+		{[]string{"-format", "csv", "-working"}, "foodchange: -working: want -format text, the working is no rows"},
+		{[]string{"-fed", "200 g"}, `foodchange: -fed "200 g": the energy of Tarnwick House Dog Dry stands in the foods file: want no -fed`},
+		{[]string{"-fed", "200 g", "-from", "", "-steps", "immediate"}, `foodchange: -fed "200 g": want -from as well, the name of that food`},
+		{[]string{"-start", "0001-01-01"}, `invalid value "0001-01-01" for flag -start: want a later day: that one stands for none`},
 		{[]string{"-format", "pdf"}, `foodchange: -format "pdf": want text or csv`},
 		{[]string{"-weight", "18"}, `invalid value "18" for flag -weight: units: mass "18": no unit: want kg, g, mg, lb or oz`},
 		{[]string{"-event", "hold"}, `invalid value "hold" for flag -event: want a day, what happened (hold, step_back, missed, stop) and for how many days, as in "4 hold 3"`},
@@ -179,6 +183,59 @@ foodchange: transition: events[0].day "1": want day 2 or later`},
 		stdout, stderr, status := runs(tt.args...)
 		if got := strings.TrimSuffix(stderr, "\n"); status != exitFailed || stdout != "" || got != tt.want && (tt.want != "foodchange: " || !strings.HasPrefix(got, tt.want)) {
 			t.Errorf("%q: status %d, stdout %q\ngot  %s\nwant %s", tt.args, status, stdout, stderr, tt.want)
+		}
+	}
+}
+
+// However long the amounts and the plan are, no figure touches another and none is
+// off the page.
+func TestFiguresStandApart(t *testing.T) {
+	for _, tt := range []struct {
+		args []string
+		want []string
+	}{
+		{
+			[]string{"-scale", "0.001 g", "-meals", "7"},
+			[]string{"old: 150 g = 4 × 21.429 + 3 × 21.428\n", "new: 179.195 g = 2 × 25.6 + 5 × 25.599\n"},
+		},
+		{
+			[]string{"-event", "2 hold 60", "-event", "62 hold 50"},
+			[]string{" 113-114 Mon 22 Feb - Tue 23 Feb 50 %   150 g = 2 × 75 ", " 117 on Fri 26 Feb on "},
+		},
+	} {
+		stdout, _, status := runs(tt.args...)
+		for _, want := range tt.want {
+			if !strings.Contains(stdout, want) || status != exitOK {
+				t.Errorf("%q: no %q in\n%s", tt.args, want, stdout)
+			}
+		}
+		for line := range strings.Lines(stdout) {
+			if n := utf8.RuneCountInString(strings.TrimSuffix(line, "\n")); n > width {
+				t.Errorf("%q: %d characters: %s", tt.args, n, line)
+			}
+		}
+	}
+}
+
+// Two warnings of one source are not one: that the food is for cats, and that the
+// scale is too coarse for the grams.
+func TestCautionsOfOneSourceAreAllSaid(t *testing.T) {
+	foods := filepath.Join(t.TempDir(), "foods.csv")
+	const text = "food,energy,serving,serving energy,serving mass,moisture,for\n" +
+		"Kitty,4000 kcal/kg,,,,9 %,cat\nHouse Dog Dry Adult Lamb with Rice,2980 kcal/kg,,,,9 %,dog\n"
+	if err := os.WriteFile(foods, []byte(text), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	stdout, stderr, _ := runs("-foods", foods, "-species", "dog", "-weight", "2 kg", "-condition", "5/9", "-status", "neutered",
+		"-scale", "5 g", "-from", "Kitty", "-to", "House Dog Dry Adult Lamb with Rice")
+	for _, want := range []string{
+		"! Kitty is food for cats, not for dogs: choose a food that is\n",
+		"! the 5 g scale makes 25 g of Kitty out of 23.55 g a day",
+		"! the 5 g scale makes 30 g of House Dog Dry Adult Lamb with Rice out of 31.60 g a day, -5.1 %: use a\n  1 g scale (and 2 like it on other days)\n",
+		"old: Kitty ", "new: House Dog Dry Adult Lam…\n",
+	} {
+		if !strings.Contains(stdout, want) {
+			t.Errorf("no %q in\n%s%s", want, stdout, stderr)
 		}
 	}
 }

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -105,35 +106,81 @@ func (s *sheet) foodText(menu diet.Menu) string {
 	return fmt.Sprintf("%s, %.0f kcal/kg as fed", f.Name, d.Energy.KilocaloriesPerKilogram())
 }
 
-// writeTable writes the days, those of one step in one line.
-func (s *sheet) writeTable(p page) {
-	names := []string{s.plan.To[0].Food.Name}
-	if len(s.plan.From) > 0 {
-		names = []string{s.plan.From[0].Food.Name, names[0]}
-	}
-	const days, column = 38, 31
-	head := pad(" day", days)
-	for _, n := range names {
-		head += pad(cut(n, column-2), column)
-	}
-	p.line(head)
+// row is a line of the table: the days of one step.
+type row struct {
+	span, share string
+	amounts     []string // of each food; none: the day was missed
+}
+
+// rows returns the lines of the table, with the amounts of the foods named.
+func (s *sheet) rows(names []string) []row {
+	var rows []row
 	for i := 0; i < len(s.days); {
 		last := i
 		for last+1 < len(s.days) && same(s.days[last+1], s.days[i]) {
 			last++
 		}
 		d := s.days[i]
-		line := pad(" "+s.span(i, last), days-7)
-		if d.Missed {
-			p.line(line + "the plan was not followed")
-		} else {
-			line += pad(share(d.Share), 7)
+		r := row{span: " " + s.span(i, last)}
+		if !d.Missed {
+			r.share = share(d.Share)
 			for _, n := range names {
-				line += pad(amount(d, n), column)
+				r.amounts = append(r.amounts, amount(d, n))
 			}
-			p.line(line)
 		}
+		rows = append(rows, r)
 		i = last + 1
+	}
+	return rows
+}
+
+// writeTable writes the days, those of one step in one line. Where a line would be
+// wider than the page, each food has a line of its own: no figure may touch another.
+func (s *sheet) writeTable(p page) {
+	names, heads := []string{s.plan.To[0].Food.Name}, []string{"new: "}
+	if len(s.plan.From) > 0 {
+		names, heads = []string{s.plan.From[0].Food.Name, names[0]}, []string{"old: ", heads[0]}
+	}
+	rows := s.rows(names)
+	days, column := 31, 31
+	for _, r := range rows {
+		days = max(days, utf8.RuneCountInString(r.span)+1)
+		for _, a := range r.amounts {
+			column = max(column, utf8.RuneCountInString(a)+2)
+		}
+	}
+	const shares = 7
+	indent := strings.Repeat(" ", days+shares)
+	narrow := days+shares+len(names)*column-2 <= width
+	var head strings.Builder
+	head.WriteString(pad(" day", days+shares))
+	for i, n := range names {
+		if narrow || i == 0 {
+			head.WriteString(pad(cut(heads[i]+n, column-2), column))
+			continue
+		}
+		p.line(head.String())
+		head.Reset()
+		head.WriteString(indent + cut(heads[i]+n, column-2))
+	}
+	p.line(head.String())
+	for _, r := range rows {
+		if r.amounts == nil {
+			p.line(pad(r.span, days) + "the plan was not followed")
+			continue
+		}
+		line := pad(r.span, days) + pad(r.share, shares)
+		for i, a := range r.amounts {
+			if i > 0 && !narrow {
+				p.line(line)
+				line = indent
+			}
+			if !narrow {
+				line += heads[i]
+			}
+			line += pad(a, column)
+		}
+		p.line(line)
 	}
 }
 
@@ -157,7 +204,7 @@ func (s *sheet) span(first, last int) string {
 	if s.start.IsZero() {
 		return text
 	}
-	text = pad(text, 6) + date(a)
+	text = pad(text+" ", 6) + date(a)
 	switch {
 	case open:
 		text += " on"
@@ -259,30 +306,37 @@ func (s *sheet) writeShopping(p page) {
 	}
 }
 
-// cautions returns those of every day, and those of some: of each source and level
-// the first, with how many are like it.
+// cautions returns those of every day, and those of some: of each that differ in
+// their figures only the first, with how many are like it.
 func (s *sheet) cautions() (shared, some []advice.Caution) {
-	all := transition.Cautions(s.days)
-	like := make(map[advice.Source]int)
-	for _, c := range all {
+	like := make(map[advice.Caution]int)
+	for _, c := range transition.Cautions(s.days) {
 		everywhere := true
 		for i := range s.days {
 			everywhere = everywhere && (s.days[i].Missed || slices.Contains(s.days[i].Cautions, c))
 		}
-		switch {
+		switch kind := withoutFigures(c); {
 		case everywhere:
 			shared = append(shared, c)
-		case like[c.Source] == 0 || c.Level == advice.Refer:
+		case like[kind] == 0 || c.Level == advice.Refer:
 			some = append(some, c)
 			fallthrough
 		default:
-			like[c.Source]++
+			like[kind]++
 		}
 	}
-	for i := range some {
-		if n := like[some[i].Source]; n > 1 && some[i].Level != advice.Refer {
+	for i, c := range some {
+		if n := like[withoutFigures(c)]; n > 1 && c.Level != advice.Refer {
 			some[i].Text += fmt.Sprintf(" (and %d like it on other days)", n-1)
 		}
 	}
 	return shared, some
+}
+
+var figures = regexp.MustCompile(`[-+]?[0-9]+(\.[0-9]+)?`)
+
+// withoutFigures returns a caution with a mark for each number of its text.
+func withoutFigures(c advice.Caution) advice.Caution {
+	c.Text = figures.ReplaceAllString(c.Text, "#")
+	return c
 }

@@ -65,6 +65,8 @@ func run(args []string, stdout, stderr io.Writer) int {
 		err = fmt.Errorf("unexpected %q, want flags only: see -h", flags.Args())
 	case o.format != "text" && o.format != "csv":
 		err = fmt.Errorf("-format %q: want text or csv", o.format)
+	case o.format == "csv" && o.working:
+		err = errors.New("-working: want -format text, the working is no rows")
 	}
 	var s *sheet
 	if err == nil {
@@ -113,7 +115,9 @@ func (o *options) flags() *flag.FlagSet {
 	f.TextVar(&o.have, "have", o.have, "`mass` that there is of the old food, as in \"500 g\"")
 	f.Func("event", "what happened, as in \"4 hold 3\"; may be given several times", o.addEvent)
 	f.Func("start", "the `day` that the change begins on, as in 2026-11-02", func(s string) (err error) {
-		o.start, err = time.Parse(time.DateOnly, s)
+		if o.start, err = time.Parse(time.DateOnly, s); err == nil && o.start.IsZero() {
+			err = errors.New("want a later day: that one stands for none")
+		}
 		return err
 	})
 	f.StringVar(&o.format, "format", "text", "text or csv")
