@@ -127,7 +127,35 @@ func (c Calibration) checkEnds(errs units.ErrorList) units.ErrorList {
 	if w := c.Highest; w.Number < 1 || w.Number > c.N || !isMass(w.Mass) || w.Mass < c.Mean*(1-slack) {
 		errs = append(errs, fault("highest weighing", w.text(), "one of the n, not below the mean", ""))
 	}
+	if len(errs) > 0 {
+		return errs
+	}
+	if c.Lowest.Number == c.Highest.Number && c.Lowest.Mass != c.Highest.Mass {
+		errs = append(errs, fault("highest weighing", c.Highest.text(), "another than the lowest", ""))
+	}
+	if least, most := c.rangeOfSD(slack); c.SD < least || most < c.SD {
+		errs = append(errs, fault("SD", c.SD.String(), "one that goes with n, the mean, and "+c.Lowest.Mass.String()+" to "+c.Highest.Mass.String(), ""))
+	}
 	return errs
+}
+
+// rangeOfSD returns the least and the greatest standard deviation that n weighings with
+// that mean, lowest and highest can have, with slack for the last bits of the
+// mean.
+//
+// The least is that of two at the ends and all others between them, (h - l) / √(2 (n - 1)),
+// and not less than that of one end and all others at one value, which is where G has its greatest
+// value, (n - 1)/√n. The greatest is that of all weighings at either end, √((h - m) (m - l) n / (n - 1))
+// (Bhatia, Davis, Am Math Monthly 2000;107:353-357, from memory).
+func (c Calibration) rangeOfSD(slack units.Mass) (least, most units.Mass) {
+	n := float64(c.N)
+	bits := float64(slack * c.Mean)
+	low, high := math.Max(0, float64(c.Mean-c.Lowest.Mass)), math.Max(0, float64(c.Highest.Mass-c.Mean))
+	ends := float64(c.Highest.Mass-c.Lowest.Mass) / math.Sqrt(2*(n-1))
+	one := math.Max(low, high) * math.Sqrt(n) / (n - 1)
+	least = units.Mass((math.Max(ends, one)-bits)*(1-float64(slack)) - float64(leastSpread))
+	most = units.Mass(math.Sqrt((high+bits)*(low+bits)*n/(n-1))*(1+float64(slack)) + float64(leastSpread))
+	return least, most
 }
 
 func (w Weighing) text() string { return w.Mass.String() + ", number " + strconv.Itoa(w.Number) }

@@ -139,7 +139,7 @@ func ExampleComparePeople() {
 	// given     3 people, 18 weighings, mean 101.5 g
 	// within    standard deviation of one person's fills 5.0 g, 4.9 %
 	// between   standard deviation of the people's means 9.4 g, 9.3 %; with 3 people itself uncertain by 52 % or more
-	// so        people differ: F = 22.47, more than 3.68 (95 %); one person's cup is not another's
+	// so        people differ: F = 22.03, more than 3.65 (95 %); one person's cup is not another's
 	// published 2 to 13 % within, 2 to 28 % between people with cups of dry food (German and others 2011)
 	// a scoop by anybody: standard uncertainty 12 %
 }

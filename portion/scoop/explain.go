@@ -38,7 +38,7 @@ func (c Calibration) Explain() string {
 	w := working{decimals: decimals(c.Mean)}
 	given := strconv.Itoa(c.N) + " level fills weighed"
 	if c.Readability > 0 {
-		given += " on a " + c.Readability.String() + " scale"
+		given += " on a " + step(c.Readability) + " scale"
 	}
 	w.line("given", given)
 	w.line("mean", w.grams(c.Mean)+" a scoop; with 95 % confidence the cup's true mean is "+
@@ -64,13 +64,19 @@ func (c Calibration) explainOutlier(w *working) {
 		w.line("outlier", "none: all weighings are equal")
 		return
 	}
-	far := "weighing " + strconv.Itoa(g.Suspect.Number) + ", " + w.grams(g.Suspect.Mass) + ", is " + round(g.G, 2) +
-		" standard deviations from the mean; "
-	if g.Outlier {
-		w.line("outlier", far+"more than "+round(g.Critical, 2)+" is odd (Grubbs, 95 %): find out why and weigh again; it is still counted above")
-		return
+	is, most := round(g.G, 2), round(g.Critical, 2)
+	if is == most {
+		is, most = round(g.G, 4), round(g.Critical, 4)
 	}
-	w.line("outlier", "none: "+far+"up to "+round(g.Critical, 2)+" is ordinary (Grubbs, 95 %)")
+	far := "weighing " + strconv.Itoa(g.Suspect.Number) + ", " + w.grams(g.Suspect.Mass) + ", is " + is + " standard deviations from the mean; "
+	switch {
+	case g.Outlier:
+		w.line("outlier", far+"more than "+most+" is odd (Grubbs, 95 %): find out why and weigh again; it is still counted above")
+	case g.G > g.Critical:
+		w.line("outlier", "none: "+far+"more than "+most+" would be odd (Grubbs, 95 %), but for the rounding of the "+step(c.Readability)+" scale")
+	default:
+		w.line("outlier", "none: "+far+"up to "+most+" is ordinary (Grubbs, 95 %)")
+	}
 }
 
 // Limits of the notes. The first is ours; the second is the highest that was
@@ -90,11 +96,8 @@ func (c Calibration) notes() []string {
 	if c.N <= 4 && c.Lowest != (Weighing{}) {
 		n = append(n, "among "+strconv.Itoa(c.N)+" weighings hardly any can be told to be odd")
 	}
-	switch rounding := units.Mass(fromScale(c.Readability).standard()); {
-	case c.Readability == 0:
-		n = append(n, "the rounding of the scale is not counted")
-	case rounding >= c.SD:
-		n = append(n, "the "+c.Readability.String()+" scale is too coarse to show how the cup varies: use a finer scale")
+	if note := scaleNote(c.Readability, c.SD); note != "" {
+		n = append(n, note)
 	}
 	if c.CV() > publishedCV {
 		n = append(n, "a wide spread: one person with one cup of dry food varied by 2 to 13 % (German and others 2011)")
@@ -102,10 +105,22 @@ func (c Calibration) notes() []string {
 	return n
 }
 
+// scaleNote says what the rounding of a scale does to a standard deviation of fills, "" where
+// that is nothing to speak of.
+func scaleNote(readability, sd units.Mass) string {
+	switch rounding := units.Mass(fromScale(readability).standard()); {
+	case readability == 0:
+		return "the rounding of the scale is not counted"
+	case rounding >= sd:
+		return "the " + step(readability) + " scale is too coarse to show how the cup varies: use a finer scale"
+	}
+	return ""
+}
+
 // Explain returns what a comparison says, line by line. It is "" for the zero
 // value and what can't be the result of a comparison.
 func (c Comparison) Explain() string {
-	if !isMass(c.From) || !isMass(c.To) || !c.Interval.IsValid() {
+	if !c.isResult() {
 		return ""
 	}
 	w := working{decimals: decimals(c.From)}
@@ -123,7 +138,7 @@ func (c Comparison) Explain() string {
 // Explain returns what the comparison of people says, line by line. It is "" for
 // the zero value and what can't come from ComparePeople.
 func (p People) Explain() string {
-	if !p.isResult() {
+	if !p.isTested() {
 		return ""
 	}
 	w := working{decimals: decimals(p.Mean)}
@@ -132,10 +147,16 @@ func (p People) Explain() string {
 	w.line("between", "standard deviation of the people's means "+w.grams(p.Between)+", "+percent(p.BetweenCV())+
 		"; with "+strconv.Itoa(p.Count)+" people itself uncertain by "+round(float64(sdUncertainty(p.Count)), 0)+" % or more")
 	test := "F = " + round(p.F, 2) + ", "
+	if p.F > mostF {
+		test = "F is above " + strconv.Itoa(mostF) + ", "
+	}
 	if p.Differ {
 		w.line("so", "people differ: "+test+"more than "+round(p.Critical, 2)+" ("+p.Level.String()+"); one person's cup is not another's")
 	} else {
 		w.line("so", "that people differ isn't shown: "+test+"up to "+round(p.Critical, 2)+" is ordinary ("+p.Level.String()+")")
+	}
+	if note := scaleNote(p.Readability, p.Within); note != "" {
+		w.line("note", note)
 	}
 	w.line("published", "2 to 13 % within, 2 to 28 % between people with cups of dry food (German and others 2011)")
 	return w.b.String()

@@ -123,6 +123,7 @@ func TestWorkingOfPeople(t *testing.T) {
 		"within    standard deviation of one person's fills 0.1 g, 0.8 %\n"+
 		"between   standard deviation of the people's means 0.0 g, 0.4 %; with 10 people itself uncertain by 24 % or more\n"+
 		"so        that people differ isn't shown: F = 2.26, up to 2.45 is ordinary (97.5 %)\n"+
+		"note      the rounding of the scale is not counted\n"+
 		"published 2 to 13 % within, 2 to 28 % between people with cups of dry food (German and others 2011)\n")
 	if got := (scoop.People{}).Explain() + (scoop.Comparison{}).Explain() + (scoop.Calibration{}).Explain(); got != "" {
 		t.Errorf("zero values: %q", got)

@@ -32,6 +32,15 @@ func decimals(m units.Mass) int {
 // grams writes a mass.
 func (w *working) grams(m units.Mass) string { return round(m.Grams(), w.decimals) + " g" }
 
+// step writes the step of a scale: one in pounds or ounces to six digits.
+func step(m units.Mass) string {
+	digits, err := strconv.ParseFloat(strconv.FormatFloat(m.Grams(), 'g', 6, 64), 64)
+	if err != nil {
+		return m.String()
+	}
+	return units.Mass(digits).String()
+}
+
 // change writes a mass as a change.
 func (w *working) change(m units.Mass) string {
 	if m > 0 {

@@ -12,7 +12,9 @@ type Grubbs struct {
 	G        float64       // its distance from the mean, in standard deviations
 	Critical float64       // what G must be above
 	Level    units.Percent // of confidence
-	Outlier  bool          // whether it is: G above Critical
+	// Outlier says that it is one: G is above Critical, and stays there when the
+	// rounding of the scale is counted.
+	Outlier bool
 }
 
 // Outlier tests the weighing farthest from the mean, on either side, by Grubbs'
@@ -20,6 +22,11 @@ type Grubbs struct {
 // twenty calibrations. Of three or four weighings hardly any can be told to be
 // one, and two outliers can hide each other. An outlier is weighed again, not
 // dropped: a spilt scoop is a reason to leave it out, a high G alone is none.
+//
+// On a coarse scale most weighings can be equal, and one that is a step away is
+// many standard deviations off for that alone. So a weighing within a step of
+// the mean is never an outlier, nor one that is none beside a standard deviation
+// with the rounding in it, √(s² + d²/12).
 //
 // The lowest and the highest weighing must be known.
 func (c Calibration) Outlier(level units.Percent) (Grubbs, error) {
@@ -38,7 +45,8 @@ func (c Calibration) Outlier(level units.Percent) (Grubbs, error) {
 	if c.SD > 0 {
 		g.G = float64(far / c.SD)
 	}
-	g.Outlier = g.G > g.Critical
+	rounded := c.fromScatter(1).plus(fromScale(c.Readability)).standard()
+	g.Outlier = g.G > g.Critical && far > c.Readability && far.Grams() > g.Critical*rounded
 	return g, nil
 }
 

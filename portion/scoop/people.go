@@ -5,8 +5,6 @@ import (
 	"strconv"
 
 	"example.org/bowlgram/units"
-
-	"gonum.org/v1/gonum/stat/distuv"
 )
 
 // People is the spread of a cup in several hands, split into that of one
@@ -20,8 +18,8 @@ type People struct {
 	// Within is the standard deviation of one person's fills, pooled; Between that of the people's
 	// true means, 0 g where the means scatter no more than the fills explain.
 	Within, Between units.Mass
-	// F is the mean square between over that within, and Critical what it must be
-	// above for people to Differ at the Level.
+	// F is the mean square between over that within and of the scales' rounding,
+	// and Critical what it must be above for people to Differ at the Level.
 	F, Critical float64
 	Level       units.Percent
 	Differ      bool
@@ -32,6 +30,11 @@ type People struct {
 // of one cup with one food, by one-way analysis of variance; they may have weighed differently
 // often. Their spreads are taken to be alike. What is between people may as well be
 // between days, bags or cups.
+//
+// As in [Compare], a scale that shows steps of d adds d²/12 to the square of what
+// each person's mean is off, which more weighings don't take away: people that
+// differ by the step of a scale aren't shown to differ. The degrees of freedom below
+// are then those of Welch and Satterthwaite.
 //
 // Where nobody's weighings differ at all the scale is too coarse, and that is an
 // error.
@@ -52,7 +55,7 @@ func ComparePeople(each []Calibration, level units.Percent) (People, error) {
 // components is the analysis of variance.
 func components(each []Calibration, level units.Percent) (People, error) {
 	p := People{Count: len(each), Level: level}
-	var sum, squares, within float64
+	var sum, squares, within, rounding float64
 	for _, c := range each {
 		n := float64(c.N)
 		p.Weighings += c.N
@@ -60,10 +63,12 @@ func components(each []Calibration, level units.Percent) (People, error) {
 		sum += float64(n * c.Mean.Grams())
 		squares += float64(n * n)
 		within += c.fromScatter(n - 1).square
+		rounding += fromScale(c.Readability).square
 	}
 	people, weighings := float64(p.Count), float64(p.Weighings)
 	freedom := weighings - people
 	within /= freedom
+	rounding /= people
 	if within == 0 {
 		return People{}, fault("spread", "0 g", "weighings that differ", "a finer scale")
 	}
@@ -77,12 +82,13 @@ func components(each []Calibration, level units.Percent) (People, error) {
 	between /= people - 1
 	// The number of weighings a person, as it counts where they differ.
 	often := (weighings - squares/weighings) / (people - 1)
-	variance := math.Max(0, (between-within)/often)
+	below := uncertainty{within, freedom}.plus(uncertainty{often * rounding, math.Inf(1)})
+	variance := math.Max(0, (between-below.square)/often)
 	p.Mean = units.Mass(means / people)
-	p.Uncertainty = units.Mass(math.Sqrt((variance + fills/people) / people))
+	p.Uncertainty = units.Mass(math.Sqrt((variance + rounding + fills/people) / people))
 	p.Within, p.Between = units.Mass(math.Sqrt(within)), units.Mass(math.Sqrt(variance))
-	p.F = between / within
-	p.Critical = distuv.F{D1: people - 1, D2: freedom}.Quantile(level.Fraction())
+	p.F = between / below.square
+	p.Critical = quantileF(level.Fraction(), people-1, below.freedom)
 	p.Differ = p.F > p.Critical
 	return p, nil
 }
@@ -93,6 +99,15 @@ func (p People) isResult() bool {
 	const most = mostMass * mostN
 	return p.Count >= 2 && isMass(p.Mean) && isStep(p.Readability) &&
 		0 <= p.Within && p.Within <= most && 0 <= p.Between && p.Between <= most && 0 <= p.Uncertainty && p.Uncertainty <= most
+}
+
+// mostF is the greatest F that is written out, ours.
+const mostF = 1000000
+
+// isTested reports whether the test of p may come from ComparePeople too.
+func (p People) isTested() bool {
+	return p.isResult() && p.Count <= mostPeople && leastWeighings*p.Count <= p.Weighings &&
+		p.F >= 0 && p.Critical > 0 && !math.IsInf(p.F, 0) && !math.IsInf(p.Critical, 0) && len(checkLevel(nil, p.Level)) == 0
 }
 
 // WithinCV returns Within in percent of the mean, 0 for what can't come from ComparePeople.

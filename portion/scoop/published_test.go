@@ -35,20 +35,21 @@ func TestComponentsOfVarianceAreTheCertifiedOnes(t *testing.T) {
 }
 
 // By hand, three fills of 100 g and five of 110 g, both with SD 2 g: mean of all 106.25;
-// between 3 × 6.25² + 5 × 3.75² = 187.5, within 4, F = 46.875; weighings a person
-// 8 - 34/8 = 3.75, so that between is √(183.5/3.75) = 6.9952 g. The mean of the people's means is 105 g,
+// between 3 × 6.25² + 5 × 3.75² = 187.5, within 4; weighings a person 8 - 34/8 = 3.75.
+// One scale of two has steps of 1 g: 3.75 × (1/12)/2 = 0.15625, F = 187.5/4.15625 = 45.1128, and
+// between is √(183.34375/3.75) = 6.99226 g. The mean of the people's means is 105 g,
 // uncertain by half their difference, 5 g.
 func TestPeopleWhoWeighedDifferentlyOften(t *testing.T) {
 	p := must[scoop.People](t)(scoop.ComparePeople([]scoop.Calibration{
 		{N: 3, Mean: 100 * g, SD: 2 * g}, {N: 5, Mean: 110 * g, SD: 2 * g, Readability: 1 * g},
 	}, 95))
-	near(t, "F", p.F, 46.875, 1e-9)
+	near(t, "F", p.F, 45.1128, 5e-5)
 	near(t, "within", p.Within, 2, 1e-12)
-	near(t, "between", p.Between, 6.9952, 5e-5)
+	near(t, "between", p.Between, 6.99226, 5e-6)
 	near(t, "mean", p.Mean, 105, 1e-12)
 	near(t, "uncertainty of the mean", p.Uncertainty, 5, 1e-9)
-	// One scoop by anybody: √(183.5/3.75 + 4 + 25 + 1/12) = 8.8327 g of 105.
-	near(t, "relative", must[units.Percent](t)(p.RelativeUncertainty(1)), 8.4121, 5e-5)
+	// One scoop by anybody: √(183.34375/3.75 + 4 + 25 + 1/12) = 8.83034 g of 105.
+	near(t, "relative", must[units.Percent](t)(p.RelativeUncertainty(1)), 8.40985, 5e-6)
 }
 
 // NIST/SEMATECH e-Handbook, 1.3.5.3, miles per gallon of US and Japanese cars, as

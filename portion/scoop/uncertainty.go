@@ -63,3 +63,13 @@ func quantile(tail, freedom float64) float64 {
 	}
 	return -distuv.StudentsT{Sigma: 1, Nu: freedom}.Quantile(tail)
 }
+
+// quantileF returns the quantile of the distribution of F. The mean square below it is
+// then known for good, where the degrees of freedom are so many, and the other
+// scatters like that of a normal distribution.
+func quantileF(p, above, below float64) float64 {
+	if below >= asNormal {
+		return distuv.ChiSquared{K: above}.Quantile(p) / above
+	}
+	return distuv.F{D1: above, D2: below}.Quantile(p)
+}
