@@ -3,6 +3,7 @@ package main
 import (
 	"strconv"
 
+	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
@@ -40,17 +41,27 @@ func millilitres(v units.Volume) string {
 	return strconv.FormatFloat(v.Millilitres(), 'f', 1, 64) + " mL"
 }
 
-// A food is taken for milk where it is measured by volume or holds so much
-// water. Ours: milk replacers made up hold some 80 %.
+// A food is taken for milk where it holds so much water or, where its water isn't
+// known, is measured by volume. Ours: milk replacers made up hold some 80 %.
 const milkMoisture = 60 // %
+
+// isMilk reports whether f can be what a nursling drinks, by its label.
+func (f *food) isMilk() bool {
+	switch f.Food.Form {
+	case diet.Dry, diet.SemiMoist, diet.Powder, diet.FatOrOil:
+		return false
+	}
+	moisture := f.Food.Analysis.Moisture
+	return moisture >= milkMoisture || moisture == 0 && f.servingVolume > 0
+}
 
 // appendMilk appends that what a nursling is fed is no milk.
 func appendMilk(dst []advice.Caution, p *plan) []advice.Caution {
 	if !p.nurses() {
 		return dst
 	}
-	for i, f := range p.fed {
-		if f.servingVolume == 0 && p.menu[i].Food.Analysis.Moisture < milkMoisture {
+	for _, f := range p.fed {
+		if !f.isMilk() {
 			dst = append(dst, advice.Caution{
 				Level: advice.Refer, Source: advice.Source{Seen: advice.Ours},
 				Text: f.Name + " is no milk by its label: a nursling is fed milk replacer, weighed as it is made up, and nothing else",

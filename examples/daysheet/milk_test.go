@@ -38,6 +38,21 @@ func TestNurslingIsFedMilk(t *testing.T) {
 	if at := strings.Index(out, want); at < 0 || at > strings.Index(out, " 1 [") {
 		t.Errorf("no %q above the grams in\n%s", want, out)
 	}
+	const kitten = "species: cat; weight: 200 g; stage: nursling; age: 16 d; meals: 6; scale: 0.1 g"
+	const columns = "food,energy,serving,serving energy,serving mass,moisture,for,form\n"
+	for row, milk := range map[string]bool{
+		"kitten,5000 kcal/kg,15 mL,35 kcal,7 g,4 %,cat,\n":            false, // a spoon of powder
+		"kitten,5000 kcal/kg,15 mL,35 kcal,7 g,,cat,powder\n":         false,
+		"kitten,990 kcal/kg,150 mL,153.5 kcal,155 g,,cat,liquid\n":    true,
+		"kitten,990 kcal/kg,bottle,153.5 kcal,155 g,81 %,cat,\n":      true,
+		"kitten,990 kcal/kg,bottle,153.5 kcal,155 g,,cat,liquid\n":    false, // nothing says so
+		"kitten,990 kcal/kg,150 mL,153.5 kcal,155 g,81.4 %,cat,wet\n": true,
+	} {
+		out := textOf(t, columns+row, kitten)
+		if got := !strings.Contains(out, want); got != milk || !strings.Contains(out, " 1 [") {
+			t.Errorf("milk %v, want %v: %s\n%s", got, milk, row, out)
+		}
+	}
 	if out := textOf(t, testFoods, "species: cat; weight: 4 kg; stage: adult; status: intact"); strings.Contains(out, "no milk") {
 		t.Errorf("an adult is to have milk:\n%s", out)
 	}

@@ -133,7 +133,7 @@ func TestPoundsBesideKilograms(t *testing.T) {
 		"55 lb,dog,run 10,Ash,house-dry,neutered,5/9\r\n"+
 		"\r\n"+
 		"24.9 kg,dog,run 2,Birch,house-dry,neutered,3/5\r\n")
-	const note = "note: a starting estimate, not a need: weigh the animal and correct it"
+	const note = "note: a starting estimate, not a need: weigh the animal and correct it; note: it is not stated whether house-dry is a complete food"
 	want := [][]string{
 		{"Ash", "run 10", "house-dry", "1250 kcal", "351 g", "176 g + 175 g", note, ""},
 		{"Birch", "run 2", "house-dry", "1248 kcal", "351 g", "176 g + 175 g", note, ""},

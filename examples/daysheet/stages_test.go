@@ -185,8 +185,8 @@ func TestFilesWithoutStagesGiveTheSameSheet(t *testing.T) {
 // 1.2 = 541 kcal, 497 g of canned food: an eighth of her weight, which would be
 // too much for another cat only above 15 %. Dry food for adults is not for her.
 func TestStageIsKnownToTheFood(t *testing.T) {
-	const foods = "food,energy,serving,serving energy,serving mass,moisture,for,stages\n" +
-		"adult,3850 kcal/kg,,,,8 %,cat,maintenance\nwet,700 kcal/kg,,,,84 %,cat,growth reproduction\nbad,3850 kcal/kg,,,,8 %,cat,kittens\n"
+	const foods = "food,energy,serving,serving energy,serving mass,moisture,for,stages,role\n" +
+		"adult,3850 kcal/kg,,,,8 %,cat,maintenance,complete\nwet,700 kcal/kg,,,,84 %,cat,growth reproduction,complete\nbad,3850 kcal/kg,,,,8 %,cat,kittens,complete\n"
 	const animals = "animal,place,species,weight,stage,young,week,condition,food\nAsh,pen,cat,4 kg,lactation,4,3,5/9,adult\nElm,pen,cat,4 kg,lactation,4,3,5/9,wet\n"
 	out, errs, _ := sheetOf(t, animals, foods)
 	if row := rowOf(t, out, "Ash"); !strings.Contains(row, "warn: adult is food for maintenance, not for a lactating animal") {
