@@ -185,25 +185,26 @@ func (d *Day) checkMeals() error {
 		energy units.Energy
 	}
 	foods, meals := make(map[string]total), make(map[string]units.Mass)
+	per := 0 // foods in a meal
 	var errs units.ErrorList
 	say := func(what, accepted string) { errs = append(errs, refuse("day record", what, accepted, "")) }
 	for i := range d.Foods {
 		if f := &d.Foods[i]; !f.Treat {
 			t := foods[f.Food]
 			foods[f.Food] = total{t.mass + f.Mass, t.energy + f.Energy}
+			per++
 		}
 	}
-	number, step := 0, units.Mass(0) // of the meal before, and of the scale
+	var step units.Mass // of the scale
 	for i := range d.Meals {
 		m := &d.Meals[i]
 		nth := "meal " + strconv.Itoa(m.Number)
 		if m.Number > portion.MaxMeals || !(m.Mass >= 0) || m.Count < 0 {
 			say(nth, "meals 1 to "+strconv.Itoa(portion.MaxMeals)+" of 0 g or more")
 		}
-		if m.Number != number+1 && (m.Number != number || number == 0) {
-			say(nth, "the meals in turn, from 1")
+		if per == 0 || m.Number != i/per+1 || len(d.Meals)%per != 0 {
+			say(nth, "the meals in turn from 1, each with every food")
 		}
-		number = m.Number
 		meals[m.Food] += m.Mass
 		f, ok := foods[m.Food]
 		if !ok {

@@ -67,7 +67,7 @@ func TestDayRecordsThatAreRefused(t *testing.T) {
 		`{"day":1,"missed":true,` + energy + `}`:                                                                                    `transition: day record "missed true": want nothing but the number on a day that was missed`,
 		`{"day":1,"step":1,"share":"25 %",` + foods + `,` + meals + `,"energy":"300 kcal","target":"268 kcal"}`:                     `transition: day record "energy 300.0 kcal": want 268.2 kcal, what the foods hold`,
 		`{"day":1,"step":1,"share":"25 %","foods":[{"food":"A","mass":"95 g","energy":"268.2 kcal"}],` + meals + `,` + energy + `}`: `transition: day record "meal 1 of A 268.2 kcal": want 254.1 kcal, as the food of the day; transition: day record "meals of A 90 g": want 95 g, the food of the day`,
-		`{"day":1,"step":1,"share":"25 %",` + foods + `,"meals":[{"number":1,"food":"A","count":90,"mass":"90 g","energy":"268.2 kcal"},{"number":25,"food":"B","count":0,"mass":"0 g"}],` + energy + `}`: `transition: day record "meal 25": want meals 1 to 24 of 0 g or more; transition: day record "meal 25": want the meals in turn, from 1; transition: day record "meal of B": want meals of the foods of the day`,
+		`{"day":1,"step":1,"share":"25 %",` + foods + `,"meals":[{"number":1,"food":"A","count":90,"mass":"90 g","energy":"268.2 kcal"},{"number":25,"food":"B","count":0,"mass":"0 g"}],` + energy + `}`: `transition: day record "meal 25": want meals 1 to 24 of 0 g or more; transition: day record "meal 25": want the meals in turn from 1, each with every food; transition: day record "meal of B": want meals of the foods of the day`,
 		`{"day":1,"step":1,"share":"25 %","foods":[{"food":"A","mass":"0 g","energy":"0 kcal"}],"target":"268 kcal"}`:                                                                                     `transition: day record "food A": want more than 0 g and 0 kcal of it`,
 	} {
 		before := d
@@ -92,6 +92,7 @@ func TestDayRecordsChangedByHand(t *testing.T) {
 		"grams from meal to meal":       strings.NewReplacer(`"113 g"`, `"224 g"`, `"112 g"`, `"1 g"`),
 		"the same with the steps":       strings.NewReplacer(`113,"mass":"113 g"`, `224,"mass":"224 g"`, `112,"mass":"112 g"`, `1,"mass":"1 g"`),
 		"all in one meal":               strings.NewReplacer(`"number":2`, `"number":9`),
+		"a food in another meal":        strings.NewReplacer(`"number":2,"food":"Tarn`, `"number":1,"food":"Tarn`),
 		"a meal 0":                      strings.NewReplacer(`"number":1`, `"number":0`),
 		"a target below nothing":        strings.NewReplacer(`"target":"1068 kcal"`, `"target":"-5 kcal"`),
 		"no target":                     strings.NewReplacer(`"target":"1068 kcal",`, ``),

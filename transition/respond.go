@@ -92,15 +92,15 @@ func patient(need energy.Estimate) bool {
 // for, by the gravest of them:
 //
 //	vomiting, blood, dull  the old food again, call now
-//	not eating, in the ill  the same, as in every animal whose food only a
-//	                       veterinarian changes, or that is being refed
+//	refusal or under half  the same, in an animal whose food only a veterinarian
+//	                       changes (see Plan.Days), or that is being refed
 //	refusal                the old food again; call now for a cat, a kitten, a toy
 //	                       puppy, a ferret or another small animal, today for a dog
 //	under half             as refusal in a cat and a delicate animal, today;
 //	                       a dog goes back one step
 //	lasting soft stool     back one step, call today
 //	soft stool             hold for 3 days, or back one step for 1 or 2; call if it
-//	                       lasts, today for a delicate animal and an ill one
+//	                       lasts, today for a delicate animal and for such a patient
 //
 // The 3 days are ours, for "several". No answer withholds food: the old food is
 // always given. Unknown signs are an error.
