@@ -45,10 +45,12 @@ func (s Step) recent() units.Percent { return s.now.loss(s.Plan.Loss.Animal.Weig
 
 // pace returns the loss a week that counts against what is safe, percent of the
 // initial weight: the trend's where it was measured over 14 days or is shown,
-// or that of the last days where it is more.
+// or that of the last days where it is more. At the goal a gain of the last days
+// ends what the trend says.
 func (s Step) pace() units.Percent {
 	rate, interval := s.loss()
-	if s.Trend.Days < firstVisit && interval.Low <= 0 {
+	atGoal := s.Last.Weight <= s.Goal.Target.Weight
+	if s.Trend.Days < firstVisit && interval.Low <= 0 || atGoal && s.rising {
 		rate = 0
 	}
 	return max(rate, s.recent())

@@ -174,6 +174,19 @@ func TestStaleWeightIsWeighedAgainFirst(t *testing.T) {
 	}
 }
 
+// 40 to 30.8 kg in the first week, of which the line still falls; then it gains 0.4 and 0.7 kg.
+func TestGainAtTheGoalIsNoLoss(t *testing.T) {
+	s := next(t, dog(1100), byDay(100, 0, 40, 7, 30.8, 21, 31.2, 35, 31.9), "2026-02-09")
+	for _, c := range s.Cautions() {
+		if strings.Contains(c.Text, "loses") {
+			t.Errorf("it gains: %s", c)
+		}
+	}
+	if got := strings.Join(s.Reasons(), " "); !strings.Contains(got, "It gains: 1100 kcal a day stay as they are.") || s.Recheck != on("2026-02-23") {
+		t.Errorf("weigh again on %v\n%s", s.Recheck, got)
+	}
+}
+
 func TestNextVisitIsADay(t *testing.T) {
 	p := dog(1100)
 	p.Since = on("2199-12-03")
