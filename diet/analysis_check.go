@@ -16,7 +16,23 @@ func (a *Analysis) isSound(form Form) bool {
 		}
 	}
 	return a.isMoisture(form) && a.None < 1<<len(constituents) && int(a.Kind) < len(kindNames) &&
-		int(a.Defaults) < len(formNames) && !a.isOfAnotherForm(form)
+		int(a.Defaults) < len(formNames) && !a.isOfAnotherForm(form) && !a.isFraction(form)
+}
+
+// mostFraction is the most that protein and fat in the dry matter come to when
+// they are typed as fractions of the food. As a bound on foods ours: only a starch
+// or a sugar has as little of both.
+const mostFraction DryMatter = 1
+
+// isFraction reports whether protein and fat, 0.26 and 0.14, were typed as
+// fractions. Without the moisture little of both can be much water.
+func (a *Analysis) isFraction(form Form) bool {
+	moisture, known := a.contentOf(Moisture)
+	return known && moisture < 100 && form != FatOrOil && a.Protein > 0 && a.Fat > 0 && a.dryProteinFat(moisture) <= mostFraction
+}
+
+func (a *Analysis) dryProteinFat(moisture units.Percent) DryMatter {
+	return DryMatter(float64(a.Protein+a.Fat) / (1 - moisture.Fraction()))
 }
 
 // isOfAnotherForm reports whether the defaults asked for are those of a form
@@ -52,6 +68,13 @@ func (a *Analysis) faults(errs *units.ErrorList, form Form) {
 		case !(v >= 0 && v <= 100):
 			*errs = append(*errs, refuse(name, value, "above 0 % and at most 100 %, or none if not known"))
 		}
+	}
+	if a.isFraction(form) {
+		moisture, _ := a.contentOf(Moisture)
+		e := refuse("analysis.protein", "protein "+number(float64(a.Protein))+" %, fat "+number(float64(a.Fat))+" %, "+
+			number(float64(a.dryProteinFat(moisture)))+" % of the dry matter", "above "+number(float64(mostFraction))+" % together, in a food that has both and is no fat or oil")
+		e.Hint = "a fraction? 0.26 is 26 %; of a starch or a sugar give the lesser as none"
+		*errs = append(*errs, e)
 	}
 	if a.None >= 1<<len(constituents) {
 		*errs = append(*errs, refuse("analysis.none", "unknown bits", enum.List(constituentNames)))

@@ -118,3 +118,49 @@ func TestAFoodIsPredictedForWhomItIsMade(t *testing.T) {
 		}
 	}
 }
+
+// Protein and fat typed as fractions of the food would give the energy of starch:
+// 3.5 × (100 - 0.43 - 9 - ash), a fifth too little.
+func TestFractionsAreNoPercentages(t *testing.T) {
+	const wanted = `: want above 1 % together, in a food that has both and is no fat or oil (a fraction? 0.26 is 26 %; of a starch or a sugar give the lesser as none)`
+	dry := diet.Analysis{Protein: 0.26, Fat: 0.14, Fibre: 0.03, Moisture: 9, Ash: 0.06}
+	byDefault := dry
+	byDefault.Moisture, byDefault.Defaults = 0, diet.Dry
+	for _, tt := range []struct {
+		name string
+		a    diet.Analysis
+		form diet.Form
+		want string
+	}{
+		{"kibble", dry, diet.Dry, `diet: analysis.protein "protein 0.26 %, fat 0.14 %, 0.44 % of the dry matter"` + wanted},
+		{"moisture by default", byDefault, diet.Dry, `diet: analysis.protein "protein 0.26 %, fat 0.14 %, 0.444 % of the dry matter"` + wanted},
+		{"a can", diet.Analysis{Protein: 0.11, Fat: 0.07, Fibre: 0.01, Moisture: 78, Ash: 0.02}, diet.Wet, `diet: analysis.protein "protein 0.11 %, fat 0.07 %, 0.818 % of the dry matter"` + wanted},
+		{"nothing else in it", diet.Analysis{Protein: 0.5, Fat: 0.4, Fibre: 0.01, Moisture: 10, Ash: 0.02}, 0, `diet: analysis.protein "protein 0.5 %, fat 0.4 %, 1 % of the dry matter"` + wanted},
+		{"percentages", diet.Analysis{Protein: 26, Fat: 14, Fibre: 3, Moisture: 9, Ash: 6}, diet.Dry, ""},
+		{"broth", diet.Analysis{Protein: 0.8, Fat: 0.1, Fibre: 0.01, Moisture: 98, Ash: 0.5}, diet.Liquid, ""},
+		{"fruit", diet.Analysis{Protein: 0.3, Fat: 0.2, Fibre: 1, Moisture: 85, Ash: 0.3}, 0, ""},
+		{"starch", diet.Analysis{Protein: 0.3, Moisture: 12, Ash: 0.1, None: diet.CrudeFat | diet.CrudeFibre}, diet.Powder, ""},
+		{"an oil in much water", diet.Analysis{Protein: 0.02, Fat: 0.9, Moisture: 90, Ash: 0.1, None: diet.CrudeFibre}, diet.FatOrOil, ""},
+	} {
+		f := diet.Food{Name: tt.name, Form: tt.form, Analysis: tt.a, Predictor: diet.ModifiedAtwater}
+		if tt.form == diet.FatOrOil {
+			f.Label.Energy = 900
+		}
+		if _, err := f.Predict(diet.ModifiedAtwater, 0); errorText(err) != tt.want {
+			t.Errorf("%s: %v\nwant %s", tt.name, err, tt.want)
+		}
+		if _, err := f.Density(); errorText(err) != tt.want {
+			t.Errorf("%s, its label: %v\nwant %s", tt.name, err, tt.want)
+		}
+		if tt.form != diet.FatOrOil {
+			if _, err := tt.a.NFE(); errorText(err) != tt.want {
+				t.Errorf("%s: NFE: %v\nwant %s", tt.name, err, tt.want)
+			}
+		}
+	}
+	// Without the moisture it may be thin broth: nothing is known.
+	f := diet.Food{Label: diet.Label{Energy: 900}, Analysis: diet.Analysis{Protein: 0.6, Fat: 0.1}}
+	if _, err := f.Density(); err != nil {
+		t.Error(err)
+	}
+}
