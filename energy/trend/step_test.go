@@ -123,7 +123,19 @@ func TestProposalIsNeverDangerous(t *testing.T) {
 			}
 			const gate = 0.6 * 70
 			cut := s.Daily < daily
+			// The last weighing against the one before it and against that of a week ago.
+			fast := false
+			last := log[len(log)-1]
+			for i, w := range log[:len(log)-1] {
+				week := last.Date-w.Date >= 7 && (i == len(log)-2 || last.Date-log[i+1].Date < 7)
+				lost := w.Weight - last.Weight
+				shown := lost > 1.01*trend.SmallestChange(max(w.Weight, last.Weight), 10)
+				rate := 700 * float64(lost/(6*kg)) / float64(last.Date-w.Date)
+				fast = fast || (i == len(log)-2 || week) && shown && rate > 1.1
+			}
 			switch {
+			case cut && fast:
+				return "cut over a loss of the last days"
 			case s.Verdict == 0 || math.IsNaN(float64(s.Daily)) || !(s.Daily > 0):
 				return fmt.Sprintf("%v, %v", s.Verdict, s.Daily)
 			case cut && s.Verdict != trend.TooSlow && s.Verdict != trend.Stalled:
