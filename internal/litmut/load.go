@@ -111,18 +111,20 @@ func (m *module) also(name string, p *listed) (*listed, error) {
 	return q, nil
 }
 
+var words = regexp.MustCompile(`\w+`)
+
 // source is a package as read: its files without the tests.
 type source struct {
 	*listed
 	fset  *token.FileSet
 	files []*ast.File
 	text  map[*ast.File][]byte
-	tests []byte // the text of the tests of the package
+	tests map[string]bool // the words in the tests of the package
 	conf  types.Config
 }
 
 func (m *module) read(p *listed) (*source, error) {
-	s := &source{listed: p, fset: token.NewFileSet(), text: map[*ast.File][]byte{}}
+	s := &source{listed: p, fset: token.NewFileSet(), text: map[*ast.File][]byte{}, tests: map[string]bool{}}
 	for _, name := range p.GoFiles {
 		path := filepath.Join(p.Dir, name)
 		text, err := os.ReadFile(path)
@@ -141,7 +143,9 @@ func (m *module) read(p *listed) (*source, error) {
 		if err != nil {
 			return nil, err
 		}
-		s.tests = append(s.tests, text...)
+		for _, word := range words.FindAll(text, -1) {
+			s.tests[string(word)] = true
+		}
 	}
 	s.conf = types.Config{
 		Importer: importer.ForCompiler(s.fset, "gc", func(path string) (io.ReadCloser, error) {
@@ -152,18 +156,37 @@ func (m *module) read(p *listed) (*source, error) {
 	return s, nil
 }
 
-// check types the package with its literals as they stand now.
-func (s *source) check() (*types.Info, error) {
+// check types the package with its literals as they stand now, all of it or, to be
+// quick, without the bodies of the functions but one, which may be nil.
+func (s *source) check(all bool, but *ast.FuncDecl) (*types.Info, error) {
+	if !all {
+		for _, f := range s.files {
+			for _, d := range f.Decls {
+				d, ok := d.(*ast.FuncDecl)
+				if !ok || d == but || d.Body == nil || d.Name.Name == "init" || d.Type.TypeParams != nil {
+					continue
+				}
+				body := d.Body
+				d.Body = nil
+				defer func() { d.Body = body }()
+			}
+		}
+	}
 	info := &types.Info{Types: map[ast.Expr]types.TypeAndValue{}, Defs: map[*ast.Ident]types.Object{}, Uses: map[*ast.Ident]types.Object{}}
-	_, err := s.conf.Check(s.ImportPath, s.fset, s.files, info)
-	return info, err
+	var hard error
+	conf := s.conf
+	conf.Error = func(err error) {
+		// An import that only the bodies use is a soft error.
+		if e := (types.Error{}); hard == nil && !(errors.As(err, &e) && e.Soft) {
+			hard = err
+		}
+	}
+	_, _ = conf.Check(s.ImportPath, s.fset, s.files, info)
+	return info, hard
 }
 
 // tested reports whether tests may name the constant, which a rewritten package
 // would leave as it was.
 func (s *source) tested(c *types.Const) bool {
-	if c.Parent() != c.Pkg().Scope() {
-		return false
-	}
-	return c.Exported() || regexp.MustCompile(`\b`+regexp.QuoteMeta(c.Name())+`\b`).Match(s.tests)
+	return c.Parent() == c.Pkg().Scope() && (c.Exported() || s.tests[c.Name()])
 }

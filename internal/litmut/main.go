@@ -5,7 +5,6 @@ import (
 	"flag"
 	"fmt"
 	"io"
-	"maps"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -55,7 +54,6 @@ func run(dir string, args []string, stdout, stderr io.Writer) (int, error) {
 	}
 	names := strings.Split(*packages, ",")
 	survivors := map[key]bool{}
-	status := 0
 	for _, name := range names {
 		found, err := m.try(name, options{*jobs, *timeout, wanted, *apart, *tables, reviewed}, stdout)
 		if err != nil {
@@ -63,20 +61,36 @@ func run(dir string, args []string, stdout, stderr io.Writer) (int, error) {
 		}
 		for _, mu := range found {
 			survivors[mu.key] = true
-			if reviewed[mu.key] == "" {
-				status = 1
-			}
 		}
 	}
-	if *only == "" {
-		for _, k := range slices.SortedFunc(maps.Keys(reviewed), func(a, b key) int { return strings.Compare(a.String(), b.String()) }) {
-			if slices.Contains(names, k.pkg) && !survivors[k] {
-				status = 1
-				fmt.Fprintf(stdout, "stale\t%v\n", k)
-			}
+	unlisted, stale := compare(survivors, reviewed, names)
+	if *only != "" {
+		stale = nil
+	}
+	for _, k := range stale {
+		fmt.Fprintf(stdout, "stale\t%v\n", k)
+	}
+	if unlisted > 0 || len(stale) > 0 {
+		return 1, nil
+	}
+	return 0, nil
+}
+
+// compare returns the number of survivors that are not in the list, and the
+// entries of the list for the packages tried that have no survivor.
+func compare(survivors map[key]bool, reviewed map[key]string, packages []string) (unlisted int, stale []key) {
+	for k := range survivors {
+		if reviewed[k] == "" {
+			unlisted++
 		}
 	}
-	return status, nil
+	for k := range reviewed {
+		if slices.Contains(packages, k.pkg) && !survivors[k] {
+			stale = append(stale, k)
+		}
+	}
+	slices.SortFunc(stale, func(a, b key) int { return strings.Compare(a.String(), b.String()) })
+	return unlisted, stale
 }
 
 type options struct {

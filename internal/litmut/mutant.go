@@ -32,6 +32,8 @@ type mutant struct {
 	pos     token.Position
 	file    *ast.File
 	lit     *ast.BasicLit
+	wide    bool                     // may change what is outside of body
+	body    *ast.FuncDecl            // nil outside of functions
 	changed map[*site]constant.Value // what the constant expressions become
 	apart   bool                     // needs a build of its own
 }
@@ -48,7 +50,7 @@ type site struct {
 // plan returns the mutants of the package, and how many changes are none
 // because they don't compile.
 func (s *source) plan(pkg string) (all []*mutant, literals, none int, err error) {
-	info, err := s.check()
+	info, err := s.check(true, nil)
 	if err != nil {
 		return nil, 0, 0, err
 	}
@@ -64,7 +66,7 @@ func (s *source) plan(pkg string) (all []*mutant, literals, none int, err error)
 			original := l.lit.Value
 			for _, nudged := range nudges(l.lit.Kind, original) {
 				l.lit.Value = nudged
-				now, err := s.check()
+				now, err := s.check(l.wide, l.body)
 				l.lit.Value = original
 				if err != nil {
 					none++
@@ -86,7 +88,8 @@ func (s *source) plan(pkg string) (all []*mutant, literals, none int, err error)
 func (s *source) compare(before, now *types.Info, sites []*site) (changed map[*site]constant.Value, apart bool) {
 	changed = map[*site]constant.Value{}
 	for _, at := range sites {
-		if v := now.Types[at.expr].Value; v.ExactString() != at.value.ExactString() {
+		// Without a value it is in a function that was left out.
+		if v := now.Types[at.expr].Value; v != nil && !same(v, at.value) {
 			changed[at] = v
 			if _, ok := literal(v, at.typ); at.fixed || !ok {
 				apart = true
@@ -94,13 +97,14 @@ func (s *source) compare(before, now *types.Info, sites []*site) (changed map[*s
 		}
 	}
 	for name, object := range before.Defs {
-		if c, ok := object.(*types.Const); ok && s.tested(c) &&
-			now.Defs[name].(*types.Const).Val().ExactString() != c.Val().ExactString() {
+		if c, ok := object.(*types.Const); ok && s.tested(c) && !same(now.Defs[name].(*types.Const).Val(), c.Val()) {
 			apart = true
 		}
 	}
 	return changed, apart || len(changed) == 0
 }
+
+func same(a, b constant.Value) bool { return constant.Compare(a, token.EQL, b) }
 
 func (s *source) sites(info *types.Info) []*site {
 	var all []*site
@@ -147,12 +151,12 @@ func (s *source) sites(info *types.Info) []*site {
 // change.
 func (s *source) literals(f *ast.File, pkg string) []mutant {
 	var all []mutant
-	find := func(name string, n ast.Node) {
+	find := func(name string, n ast.Node, wide bool, body *ast.FuncDecl) {
 		ast.Inspect(n, func(n ast.Node) bool {
 			if lit, ok := n.(*ast.BasicLit); ok && nudges(lit.Kind, lit.Value) != nil {
 				pos := s.fset.Position(lit.Pos())
 				pos.Filename = pkg + "/" + filepath.Base(pos.Filename)
-				all = append(all, mutant{key: key{pkg, name, lit.Value, "", s.line(f, pos.Line)}, pos: pos, file: f, lit: lit})
+				all = append(all, mutant{key: key{pkg, name, lit.Value, "", s.line(f, pos.Line)}, pos: pos, file: f, lit: lit, wide: wide, body: body})
 			}
 			return true
 		})
@@ -164,14 +168,14 @@ func (s *source) literals(f *ast.File, pkg string) []mutant {
 			if d.Recv != nil {
 				name = receiver(d.Recv.List[0].Type) + "." + name
 			}
-			find(name, d)
+			find(name, d, false, d)
 		case *ast.GenDecl:
 			for _, spec := range d.Specs {
 				switch spec := spec.(type) {
 				case *ast.ValueSpec:
-					find(spec.Names[0].Name, spec)
+					find(spec.Names[0].Name, spec, d.Tok == token.CONST, nil)
 				case *ast.TypeSpec:
-					find(spec.Name.Name, spec)
+					find(spec.Name.Name, spec, true, nil)
 				}
 			}
 		}
