@@ -3,6 +3,7 @@ package main
 import (
 	"go/constant"
 	"go/types"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -44,8 +45,11 @@ func (l *lister) text(t types.Type) string {
 
 // signature writes parameters and results as in "(s string) (Mass, error)".
 func (l *lister) signature(f *types.Func) string {
-	return strings.TrimPrefix(l.text(f.Type()), "func")
+	return unnamed.ReplaceAllString(strings.TrimPrefix(l.text(f.Type()), "func"), "")
 }
+
+// unnamed is what the compiler calls a result without a name.
+var unnamed = regexp.MustCompile(`#rv\d+ `)
 
 func (l *lister) object(o types.Object) {
 	switch o := o.(type) {
