@@ -78,7 +78,7 @@ func TestShelterCatVisitByVisit(t *testing.T) {
 		"2026-11-05 4.18 kg -2.8 % -6.51 1 refer: rate of loss",
 		"2026-11-09 4.02 kg -6.5 % -6.70 1 refer: quick loss, refer: rate of loss, warn: shelter shift",
 		"2026-11-12 3.96 kg -7.9 % -3.48 1 refer: quick loss, refer: rate of loss, warn: shelter shift",
-		"2026-11-16 3.92 kg -8.8 % -1.77 2 warn: shelter shift, warn: rate of loss",
+		"2026-11-16 3.92 kg -8.8 % -1.77 2 refer: rate of loss, warn: shelter shift",
 		"2026-11-23 4.01 kg -6.7 % +2.30 2 warn: shelter shift")
 }
 
