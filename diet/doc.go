@@ -18,7 +18,8 @@
 //
 // A [Mix] is foods stirred together, with water or without: [Mix.Food] is the
 // food they make, by mass, and [Food.PerVolume] its kcal/mL once the volume it
-// fills is measured. [Compare] sets foods side by side.
+// fills is measured. A mix that is for none of the animals that its parts are for
+// says so ([NoSpecies], [NoStage]). [Compare] sets foods side by side.
 //
 // # Menus
 //
@@ -27,7 +28,8 @@
 // energy that they leave; the one [Rest] takes what is left then. Half of the
 // energy is neither half of the grams nor half a can. [Label.Others] names further
 // units that can be counted, [Food.Unit] says what one weighs and holds, and
-// [Label.Packs] what the food is sold in. Package portion does the sums.
+// [Label.Packs] what the food is sold in, of which [Packs.Choose] picks a size.
+// Package portion does the sums.
 //
 // # What it is not
 //
@@ -94,7 +96,11 @@
 //	0              consistent
 //	up to 2 %      a note
 //	up to 10 %     a warning
-//	more           a LabelError, with the likeliest slip
+//	more           a LabelError, with the likeliest slip that leaves what a food holds
+//
+// A unit that is called by a mass, "oz" or "100 g", must weigh that. Protein and
+// fat that come to 1 % of the dry matter or less are taken for fractions and
+// refused; of a starch or a sugar one of them is none.
 //
 // The energy is then held against what food can contain, dm being the dry
 // matter, 1 - moisture (as bounds all are ours):

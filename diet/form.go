@@ -6,8 +6,9 @@ import "example.org/bowlgram/internal/enum"
 // means not stated.
 type Form uint8
 
-// Forms of food. Only two of them change a check: a [FatOrOil] may hold more
-// energy than other foods, and a [Liquid] less.
+// Forms of food. They change what is checked: a [FatOrOil] may hold more energy
+// than other foods and a [Liquid] less, which weighs about what water does; of a
+// food whose moisture is not known [Dry] and [Wet] say a little.
 const (
 	Dry       Form = iota + 1 // kibble, biscuit
 	SemiMoist                 // soft and moist pieces
