@@ -43,7 +43,7 @@ func Table(i int) Mass { return []Mass{3, 3 * Kilogram}[i] }
 
 func Shift(n uint) int { return 1<<n | 1<<4 }
 
-func Wait() time.Duration { return 3 * time.Second }
+func Wait() time.Duration { return time.Duration(3) * time.Second }
 
 func Loop() (n int) {
 	for n != 8 {

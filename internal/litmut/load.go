@@ -57,18 +57,19 @@ func goList(dir string, args ...string) ([]*listed, error) {
 	}
 }
 
+// loadModule reads what packages there are in the module of which dir is the root.
 func loadModule(dir string) (*module, error) {
 	own, err := goList(dir, "./...")
 	if err != nil {
 		return nil, err
 	}
-	if len(own) == 0 {
-		return nil, errors.New("no package")
-	}
-	m := &module{dir: own[0].Module.Dir, path: own[0].Module.Path, packages: own, exports: map[string]string{}}
 	compiled, err := goList(dir, "-export", "-deps", "./...")
 	if err != nil {
 		return nil, err
+	}
+	m := &module{packages: own, exports: map[string]string{}}
+	for _, p := range own {
+		m.dir, m.path = p.Module.Dir, p.Module.Path
 	}
 	for _, p := range compiled {
 		m.exports[p.ImportPath] = p.Export
@@ -121,6 +122,7 @@ type source struct {
 	text  map[*ast.File][]byte
 	tests map[string]bool // the words in the tests of the package
 	conf  types.Config
+	info  *types.Info // of the package as it is
 }
 
 func (m *module) read(p *listed) (*source, error) {

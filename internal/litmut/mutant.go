@@ -54,6 +54,7 @@ func (s *source) plan(pkg string) (all []*mutant, literals, none int, err error)
 	if err != nil {
 		return nil, 0, 0, err
 	}
+	s.info = info
 	sites := s.sites(info)
 	seen := map[key]int{}
 	for _, f := range s.files {

@@ -53,7 +53,7 @@ func (s *source) rewrite(mutants []*mutant) (files map[*ast.File][]byte, added [
 		text := s.text[at.file]
 		files[at.file] = append(append(files[at.file], text[done[at.file]:start]...), name...)
 		done[at.file] = end
-		tail[at.file] += keepImports(at.expr)
+		tail[at.file] += s.keepImports(at.expr)
 
 		typ := types.TypeString(at.typ, func(p *types.Package) string {
 			if p.Path() == s.ImportPath {
@@ -87,12 +87,20 @@ func (s *source) rewrite(mutants []*mutant) (files map[*ast.File][]byte, added [
 
 // keepImports returns declarations that use the packages that the expression
 // uses, which the file may not do otherwise once it is replaced.
-func keepImports(e ast.Expr) string {
+func (s *source) keepImports(e ast.Expr) string {
 	var all strings.Builder
 	ast.Inspect(e, func(n ast.Node) bool {
-		if sel, ok := n.(*ast.SelectorExpr); ok {
-			if x, ok := sel.X.(*ast.Ident); ok {
-				fmt.Fprintf(&all, "\nvar _ = %s.%s\n", x.Name, sel.Sel.Name)
+		sel, ok := n.(*ast.SelectorExpr)
+		if !ok {
+			return true
+		}
+		if x, ok := sel.X.(*ast.Ident); ok {
+			if _, ok := s.info.Uses[x].(*types.PkgName); ok {
+				form := "\nvar _ = %s.%s\n"
+				if _, ok := s.info.Uses[sel.Sel].(*types.TypeName); ok {
+					form = "\nvar _ %s.%s\n"
+				}
+				fmt.Fprintf(&all, form, x.Name, sel.Sel.Name)
 			}
 		}
 		return true
