@@ -48,8 +48,13 @@ func times(factors ...*big.Rat) *big.Rat {
 // 16 half-units in the last place. What was found is below 8 of them.
 const slowBound = 16.0 / (1 << 53)
 
-// slowDraws is the number of inputs of each test.
-const slowDraws = 500
+// slowDraws returns the number of inputs of each test.
+func slowDraws() int {
+	if testing.Short() {
+		return 100
+	}
+	return 500
+}
 
 // slowly holds figures against the slow reference, and keeps the largest
 // difference.

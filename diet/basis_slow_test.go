@@ -13,7 +13,7 @@ import (
 func TestBasesAgainstExactFractions(t *testing.T) {
 	s, d := slowly{t: t}, newDraws()
 	hold := func(name string, got float64, want *big.Rat) { s.hold(name, got, want, want) }
-	for range slowDraws {
+	for range slowDraws() {
 		a := diet.Analysis{Moisture: drawn[units.Percent](d, 1, 90)}
 		content, e := drawn[units.Percent](d, 0.0001, 60), drawn[units.EnergyDensity](d, 10, 9400)
 		factor := []units.EnergyDensity{3.5 * units.KilocaloriePerGram, 8.5 * units.KilocaloriePerGram}[d.IntN(2)]

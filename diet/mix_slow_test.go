@@ -13,7 +13,7 @@ import (
 func TestMixAgainstExactFractions(t *testing.T) {
 	s, d := slowly{t: t}, newDraws()
 	hold := func(name string, got float64, want *big.Rat) { s.hold(name, got, want, want) }
-	for range slowDraws {
+	for range slowDraws() {
 		m := diet.Mix{Name: "mix", Water: drawn[units.Volume](d, 20, 400)}
 		kcal, grams := new(big.Rat), fraction(m.Water)
 		moisture, protein := times(decimal("100"), grams), new(big.Rat)

@@ -67,7 +67,7 @@ func TestPredictionsAgainstExactFractions(t *testing.T) {
 			species = []energy.Species{energy.Cat, energy.Ferret}
 		}
 		d := newDraws()
-		for range slowDraws {
+		for range slowDraws() {
 			a := drawnAnalysis(d)
 			want := reference(a)
 			for _, animal := range species {
@@ -90,7 +90,7 @@ func TestPredictionsAgainstExactFractions(t *testing.T) {
 // Protein and NFE have 3.5 kcal/g, fat 8.5: PF9(a)(3)A.
 func TestEnergySharesAgainstExactFractions(t *testing.T) {
 	s, d := slowly{t: t}, newDraws()
-	for range slowDraws {
+	for range slowDraws() {
 		a := drawnAnalysis(d)
 		shares, err := a.EnergyShares()
 		if err != nil {
