@@ -155,3 +155,12 @@ func TestFaultsOfASample(t *testing.T) {
 		}
 	}
 }
+
+func TestEveryExportedTypeHasAnExample(t *testing.T) {
+	list, _ := sources(t)
+	for _, s := range list {
+		for _, name := range s.withoutExample() {
+			t.Errorf("%s has no example", name)
+		}
+	}
+}
