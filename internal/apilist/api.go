@@ -140,8 +140,8 @@ func tag(s string) string {
 // with others can't be implemented outside of its package, so it is said.
 func (l *lister) interfaceType(name string, t *types.Interface) {
 	sealed := ""
-	for i := range t.NumMethods() {
-		if m := t.Method(i); m.Exported() {
+	for m := range t.Methods() {
+		if m := m; m.Exported() {
 			l.add("type", name, "interface,", m.Name()+l.signature(m))
 		} else {
 			sealed = ", with unexported methods"

@@ -142,14 +142,14 @@ func TestToy(t *testing.T) {
 			t.Fatal(err)
 		}
 		lives, figures := split(out.String())
-		want := ""
+		var want strings.Builder
 		for line := range strings.Lines(tt.lives) {
 			if !slices.Contains(tt.args, "-apart") || !strings.Contains(line, "Buffer") {
-				want += line
+				want.WriteString(line)
 			}
 		}
-		if lives != want {
-			t.Errorf("%q: lived\n%swant\n%s", tt.args, lives, want)
+		if lives != want.String() {
+			t.Errorf("%q: lived\n%swant\n%s", tt.args, lives, want.String())
 		}
 		if !regexp.MustCompile(tt.figures).MatchString(figures) {
 			t.Errorf("%q: %s, want %s", tt.args, figures, tt.figures)
@@ -232,9 +232,9 @@ func TestBaselineFails(t *testing.T) {
 
 func TestParseReviewed(t *testing.T) {
 	for list, want := range map[string]string{
-		"a\tb\n":                                                 "line 1: ",
-		reviewedHeader + "\na\tb\tc\td\te\n":                     "line 2: want six columns",
-		reviewedHeader + "\na\tb\tc\td\te\t \n":                  "line 2: want six columns",
+		"a\tb\n":                                "line 1: ",
+		reviewedHeader + "\na\tb\tc\td\te\n":    "line 2: want six columns",
+		reviewedHeader + "\na\tb\tc\td\te\t \n": "line 2: want six columns",
 		reviewedHeader + strings.Repeat("\na\tb\tc\td\te\tr", 2): "line 3: twice",
 	} {
 		if _, err := parseReviewed(strings.NewReader(list)); err == nil || !strings.HasPrefix(err.Error(), want) {
