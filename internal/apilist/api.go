@@ -141,7 +141,7 @@ func tag(s string) string {
 func (l *lister) interfaceType(name string, t *types.Interface) {
 	sealed := ""
 	for m := range t.Methods() {
-		if m := m; m.Exported() {
+		if m.Exported() {
 			l.add("type", name, "interface,", m.Name()+l.signature(m))
 		} else {
 			sealed = ", with unexported methods"
