@@ -103,10 +103,19 @@ func (i *Item) UnmarshalJSON(data []byte) error {
 }
 
 // UnmarshalJSON reads a menu, an array of items. A JSON null leaves m as it
-// was, and so does an error. [Menu.Validate] is left to the caller.
+// was, and so does an error. More than [MaxItems] are refused; the rest of
+// [Menu.Validate] is left to the caller.
 func (m *Menu) UnmarshalJSON(data []byte) error {
 	type plain Menu
-	return decode[plain](data, "menu", func(p plain) { *m = Menu(p) })
+	var list plain
+	if err := decode(data, "menu", func(p plain) { list = p }); err != nil || list == nil {
+		return err
+	}
+	if len(list) > MaxItems {
+		return refuse("menu", strconv.Itoa(len(list))+" foods", "at most "+strconv.Itoa(MaxItems))
+	}
+	*m = Menu(list)
+	return nil
 }
 
 // decode reads one JSON value into a fresh P and hands it to set.

@@ -24,7 +24,7 @@ func (e *FieldError) Error() string {
 	b.WriteString(": ")
 	b.WriteString(e.Field)
 	b.WriteString(" ")
-	b.WriteString(strconv.Quote(e.Value))
+	b.WriteString(strconv.Quote(cut(e.Value)))
 	if e.Accepted != "" {
 		b.WriteString(": want ")
 		b.WriteString(e.Accepted)
@@ -35,6 +35,15 @@ func (e *FieldError) Error() string {
 		b.WriteString(")")
 	}
 	return b.String()
+}
+
+// cut shortens a value that is too long to be read in an error.
+func cut(s string) string {
+	const shown = 40
+	if len(s) <= maxText {
+		return s
+	}
+	return strings.ToValidUTF8(s[:shown], "") + "…"
 }
 
 // ErrorList holds every fault of one input, so that all can be mended at once.

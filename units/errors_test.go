@@ -3,6 +3,7 @@ package units_test
 import (
 	"errors"
 	"fmt"
+	"strings"
 	"testing"
 
 	"example.org/bowlgram/units"
@@ -71,5 +72,12 @@ func TestErrorListErr(t *testing.T) {
 	one := errors.New("one")
 	if err := (units.ErrorList{one}).Err(); err != one {
 		t.Errorf("one fault: %v", err)
+	}
+}
+
+func TestLongValueIsCutInTheError(t *testing.T) {
+	err := &units.FieldError{Package: "p", Field: "f", Value: strings.Repeat("ä", 1000), Accepted: "less"}
+	if text := err.Error(); len(text) > 400 || !strings.Contains(text, "ä…\": want less") {
+		t.Errorf("%d bytes: %s", len(text), text)
 	}
 }

@@ -29,8 +29,7 @@ func (t *table) fail(s, reason, accepted string) error {
 
 // failTooLong returns the error for s, which is above maxText.
 func (t *table) failTooLong(s string) error {
-	const shown = 40
-	return t.fail(strings.ToValidUTF8(s[:shown], "")+"…", "too long", "at most "+strconv.Itoa(maxText)+" bytes")
+	return t.fail(cut(s), "too long", "at most "+strconv.Itoa(maxText)+" bytes")
 }
 
 // failRange returns the error for s, which a float64 can't hold.

@@ -38,8 +38,8 @@ type Calibration struct {
 // for one that shows whole grams, zero to leave its rounding out. Every
 // weighing must be a whole number of such steps.
 //
-// Faults are [*units.FieldError]s, all of them at once. The weighings are neither kept
-// nor changed.
+// Each fault is a [*units.FieldError]; all come at once. The weighings are
+// neither kept nor changed.
 func Calibrate(weighings []units.Mass, readability units.Mass) (Calibration, error) {
 	if err := checkWeighings(weighings, readability); err != nil {
 		return Calibration{}, err
