@@ -14,7 +14,7 @@ func TestPowerOfAnAdultDogIsTwoRoots(t *testing.T) {
 			s := Adult{Animal: Animal{Species: Dog, Weight: units.Mass(w) * units.Kilogram}, Status: Neutered}
 			c := s.coefficient(m)
 			want := units.Energy(threeQuarters(s.Animal.Weight.Kilograms()))
-			if got := s.base(m, &c, s.Animal.Weight); got != want {
+			if got := s.base(m, c, s.Animal.Weight); got != want {
 				t.Errorf("%v: %v^0.75 = %v, want %v", m, w, float64(got), float64(want))
 			}
 		}
