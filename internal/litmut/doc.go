@@ -2,7 +2,7 @@
 // literal of a package by one in its last written digit, up and down, runs the
 // tests that should notice, and lists the changes that none of them noticed.
 //
-//	go run ./internal/litmut [-packages units,energy] [-jobs 2] [-timeout 30s] [-only regexp] [-apart]
+//	go run ./internal/litmut [-packages units,energy] [-jobs 2] [-timeout 10s] [-only regexp] [-apart]
 //
 // The tests are those of the package itself and, where they pass, those of
 // internal/reftable, with the published tables. Other packages that depend on it

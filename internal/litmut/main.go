@@ -29,7 +29,7 @@ func run(dir string, args []string, stdout, stderr io.Writer) (int, error) {
 	flags.SetOutput(stderr)
 	packages := flags.String("packages", "units,energy,diet,portion,transition,portion/scoop,energy/trend", "paths within the module, with commas")
 	jobs := flags.Int("jobs", runtime.NumCPU(), "changes tried at a time")
-	timeout := flags.Duration("timeout", 30*time.Second, "for one run of the tests of one package")
+	timeout := flags.Duration("timeout", 10*time.Second, "for one run of the tests of one package")
 	only := flags.String("only", "", "regexp: only the declarations whose name matches; the list is not checked for stale entries")
 	tables := flags.String("tables", "internal/reftable", "package whose tests run after those of the package itself")
 	apart := flags.Bool("apart", false, "a build for each change")

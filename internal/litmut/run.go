@@ -120,7 +120,8 @@ func (r *runner) baseline(p *listed, overlay string) (string, error) {
 func (r *runner) test(p *listed, binary string, id int) (output []byte, v verdict) {
 	ctx, cancel := context.WithTimeout(context.Background(), r.timeout)
 	defer cancel()
-	cmd := exec.CommandContext(ctx, binary, "-test.short", "-test.failfast")
+	// A loop without an end must not take the memory of the machine with it.
+	cmd := exec.CommandContext(ctx, "sh", "-c", `ulimit -v 4000000; exec "$0" -test.short -test.failfast`, binary)
 	cmd.Dir = p.Dir
 	cmd.Env = append(os.Environ(), chosen+"="+strconv.Itoa(id))
 	cmd.WaitDelay = time.Second
