@@ -58,11 +58,15 @@ func (r Row) Compare() (Comparison, error) {
 // with: enough to see on which side of a half it lies.
 const extra = 2
 
+// digits are the most that are shown of a figure: the ones after them may differ
+// between architectures, where sums are taken in another order.
+const digits = 13
+
 // text prints x to extra places more than printed has, without trailing zeros
 // beyond the printed places.
 func text(x float64, printed string) string {
-	format, places := layout(printed)
-	s := strconv.FormatFloat(x, format, places+extra, 64)
+	format, places := shown(printed)
+	s := strconv.FormatFloat(x, format, places, 64)
 	mantissa, exponent, found := strings.Cut(s, "E")
 	for range extra {
 		mantissa = strings.TrimSuffix(mantissa, "0")
@@ -78,11 +82,10 @@ func text(x float64, printed string) string {
 // as many places as text does, or to two digits where they are in powers of
 // ten. Nothing of it left is "0".
 func difference(d float64, printed string) string {
-	format, places := layout(printed)
+	format, places := shown(printed)
 	if format == 'E' {
 		places = 1
 	} else {
-		places += extra
 		d = math.Round(d*math.Pow10(places)) / math.Pow10(places)
 	}
 	switch {
@@ -92,6 +95,21 @@ func difference(d float64, printed string) string {
 		return "+" + strconv.FormatFloat(d, format, places, 64)
 	}
 	return strconv.FormatFloat(d, format, places, 64)
+}
+
+// shown returns the notation of a printed number and the decimal places that
+// ours is shown with.
+func shown(printed string) (format byte, places int) {
+	format, places = layout(printed)
+	places += extra
+	if format == 'E' {
+		return format, min(places, digits-1)
+	}
+	// A figure below one has its first digit that many places behind the point.
+	if x, err := strconv.ParseFloat(printed, 64); err == nil && x != 0 {
+		places = min(places, digits-1-int(math.Floor(math.Log10(math.Abs(x)))))
+	}
+	return format, max(places, 0)
 }
 
 // layout returns the notation of a printed number and its decimal places.
