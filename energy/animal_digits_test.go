@@ -101,3 +101,16 @@ func TestEstimateOffByTheLastBitFollows(t *testing.T) {
 		}
 	}
 }
+
+// A caution that refers to the veterinarian comes first, also where it is the
+// only one.
+func TestTheOnlyCautionComesFirst(t *testing.T) {
+	dog := energy.Animal{Species: energy.Dog, Weight: 20 * kg, Condition: energy.BCS9(5), Circumstances: energy.TherapeuticDiet}
+	e := estimate(t, energy.Prescribed{Animal: dog, Daily: 1000, By: "Dr A. Example"})
+	if n := len(e.Cautions()); n != 1 {
+		t.Fatalf("%d cautions, want one", n)
+	}
+	if text := e.Explain(); !strings.HasPrefix(text, "caution ") {
+		t.Errorf("the caution isn't first in\n%s", text)
+	}
+}

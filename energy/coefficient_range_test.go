@@ -24,6 +24,9 @@ func TestCoefficientHasBothEndsOfItsRangeOrNeither(t *testing.T) {
 	for _, r := range bitchFactors {
 		rows = append(rows, r.coefficient)
 	}
+	for week := range gestationWeeks[Cat] + 1 {
+		rows = append(rows, Gestation{Animal: Animal{Species: Cat}, Week: week}.coefficient(FactorOnRER))
+	}
 	for _, c := range rows {
 		if c.label == "" { // the index 0 of an enumeration
 			continue
