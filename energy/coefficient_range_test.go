@@ -27,6 +27,9 @@ func TestCoefficientHasBothEndsOfItsRangeOrNeither(t *testing.T) {
 	for week := range gestationWeeks[Cat] + 1 {
 		rows = append(rows, Gestation{Animal: Animal{Species: Cat}, Week: week}.coefficient(FactorOnRER))
 	}
+	for _, m := range milks {
+		rows = append(rows, m.base)
+	}
 	for _, c := range rows {
 		if c.label == "" { // the index 0 of an enumeration
 			continue

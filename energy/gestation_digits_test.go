@@ -30,3 +30,10 @@ func TestIdealWeightOfANewborn(t *testing.T) {
 		t.Errorf("%v, want the age refused", err)
 	}
 }
+
+func TestFirstWeekOfLactationIsInTheWorking(t *testing.T) {
+	s := energy.Lactation{Animal: animal(energy.Dog, 18*kg), Young: 4, Week: 1}
+	if text := estimate(t, s).Explain(); !strings.Contains(text, "week 1 from birth") {
+		t.Errorf("week 1 is not in\n%s", text)
+	}
+}
