@@ -31,6 +31,8 @@ func TestFirstDayOfLifeIsAnAge(t *testing.T) {
 		energy.Adult{Animal: dog, Status: energy.Neutered},
 		energy.Gestation{Animal: dog, Week: 3},
 		energy.Lactation{Animal: dog, Week: 3, Young: 4},
+		energy.Observed{Animal: dog, Intake: 900},
+		energy.Refeeding{Animal: dog, Ladder: energy.FourDayLadder(), Day: 1, By: "Dr A. Example"},
 	} {
 		_, err := s.Estimate()
 		if err == nil || !strings.Contains(err.Error(), `age "1 d"`) {
@@ -46,8 +48,12 @@ func TestFirstDayOfLifeIsAnAge(t *testing.T) {
 	if told(t, s, "plan a weight loss") {
 		t.Error("a weight loss for a newborn")
 	}
-	if text := estimate(t, s).Explain(); !strings.Contains(text, "1 d old") {
-		t.Errorf("without the age:\n%s", text)
+	if text := estimate(t, s).Explain(); !strings.Contains(text, "1 d old") || !strings.Contains(text, "in growth") {
+		t.Errorf("without the age, or without the bounds of growth:\n%s", text)
+	}
+	puppy.Condition = energy.Condition{}
+	if !told(t, energy.Resting{Animal: puppy}, "growing, pregnant or lactating") {
+		t.Error("nothing of growth beside a newborn's resting energy")
 	}
 }
 
