@@ -20,3 +20,13 @@ func TestPowerOfAnAdultDogIsTwoRoots(t *testing.T) {
 		}
 	}
 }
+
+func TestPowerOfWhatDogsAteIsTwoRoots(t *testing.T) {
+	o := &observedLosses[Dog]
+	for w := 0.9; w < 100; w *= 1.01 {
+		want := units.Energy(o.mean * threeQuarters((units.Mass(w) * units.Kilogram).Kilograms()))
+		if got := o.at(units.Mass(w) * units.Kilogram); got != want {
+			t.Errorf("%v kg: %v, want %v", w, float64(got), float64(want))
+		}
+	}
+}
