@@ -1,6 +1,7 @@
 package energy_test
 
 import (
+	"errors"
 	"strings"
 	"testing"
 
@@ -47,5 +48,14 @@ func TestIntakeOfOneDayIsInTheWorking(t *testing.T) {
 	s := energy.Observed{Animal: animal(energy.Dog, 20*kg), Intake: 900, Over: energy.Day, Before: 20 * kg}
 	if text := estimate(t, s).Explain(); !strings.Contains(text, "eaten a day, measured over 1 day\n") {
 		t.Errorf("one day is not in\n%s", text)
+	}
+}
+
+// Less than a kilocalorie a day keeps no dog's weight.
+func TestIntakeOfAPartOfAKilocalorie(t *testing.T) {
+	_, err := energy.Observed{Animal: animal(energy.Dog, 20*kg), Intake: 0.5}.Estimate()
+	var refused *energy.VeterinarianError
+	if !errors.As(err, &refused) || refused.Field != "intake" {
+		t.Errorf("%v, want the intake refused", err)
 	}
 }
