@@ -23,6 +23,10 @@ func growingDog(t testing.TB, s diet.Standard, age energy.Age, adult units.Mass)
 // 1:1 to 2:1 are in its own table.
 func TestCalciumOfGrowth(t *testing.T) {
 	const lb = units.Pound
+	typed, err := units.ParseMass("70 lb") // an ulp below the product
+	if err != nil {
+		t.Fatal(err)
+	}
 	for _, tt := range []struct {
 		name                    string
 		a                       diet.Adequacy
@@ -30,6 +34,7 @@ func TestCalciumOfGrowth(t *testing.T) {
 	}{
 		{"adult weight not known", growingDog(t, diet.AAFCO, 0, 0), 3.0, 4.5, 1, 2},
 		{"large", growingDog(t, diet.AAFCO, 0, 70*lb), 3.0, 4.5, 1, 2},
+		{"large, as it is typed", growingDog(t, diet.AAFCO, 0, typed), 3.0, 4.5, 1, 2},
 		{"not large", growingDog(t, diet.AAFCO, 0, 69*lb), 3.0, 6.25, 1, 2},
 		{"early", growingDog(t, diet.FEDIAF, 97, 10*units.Kilogram), 2.5, 4.0, 1, 1.6},
 		{"age not known", growingDog(t, diet.FEDIAF, 0, 10*units.Kilogram), 2.5, 4.0, 1, 1.6},

@@ -51,8 +51,8 @@ const (
 
 // Adult weights of dogs at which a standard's figures part.
 const (
-	largeDog = 70 * units.Pound    // AAFCO, from memory
-	smallDog = 15 * units.Kilogram // FEDIAF, from memory
+	largeDog = 31751.4659 * units.Gram // 70 lb, as it is read from text: AAFCO, from memory
+	smallDog = 15 * units.Kilogram     // FEDIAF, from memory
 )
 
 // profileEnergy is the energy of the dry matter at which the profiles of AAFCO
