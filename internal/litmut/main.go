@@ -33,7 +33,8 @@ func run(dir string, args []string, stdout, stderr io.Writer) (int, error) {
 	only := flags.String("only", "", "regexp: only the declarations whose name matches; the list is not checked for stale entries")
 	tables := flags.String("tables", "internal/reftable", "package whose tests run after those of the package itself")
 	apart := flags.Bool("apart", false, "a build for each change")
-	list := flags.String("reviewed", "internal/litmut/reviewed.tsv", "list of accepted survivors, a path within the module")
+	operators := flags.Bool("operators", false, "change operators instead of literals; the list is then operators.tsv by default")
+	list := flags.String("reviewed", "", "list of accepted survivors, a path within the module (default internal/litmut/reviewed.tsv)")
 	if err := flags.Parse(args); err != nil {
 		return 2, err
 	}
@@ -43,6 +44,12 @@ func run(dir string, args []string, stdout, stderr io.Writer) (int, error) {
 	wanted, err := regexp.Compile(*only)
 	if err != nil {
 		return 2, err
+	}
+	if *list == "" {
+		*list = "internal/litmut/reviewed.tsv"
+		if *operators {
+			*list = "internal/litmut/operators.tsv"
+		}
 	}
 	m, err := loadModule(dir)
 	if err != nil {
@@ -55,7 +62,7 @@ func run(dir string, args []string, stdout, stderr io.Writer) (int, error) {
 	names := strings.Split(*packages, ",")
 	survivors := map[key]bool{}
 	for _, name := range names {
-		found, err := m.try(name, options{*jobs, *timeout, wanted, *apart, *tables, reviewed}, stdout)
+		found, err := m.try(name, options{*jobs, *timeout, wanted, *apart, *operators, *tables, reviewed}, stdout)
 		if err != nil {
 			return 2, err
 		}
@@ -94,12 +101,13 @@ func compare(survivors map[key]bool, reviewed map[key]string, packages []string)
 }
 
 type options struct {
-	jobs     int
-	timeout  time.Duration
-	only     *regexp.Regexp
-	apart    bool
-	tables   string
-	reviewed map[key]string
+	jobs      int
+	timeout   time.Duration
+	only      *regexp.Regexp
+	apart     bool
+	operators bool
+	tables    string
+	reviewed  map[key]string
 }
 
 // try runs the mutants of a package, prints those that live and are not in the
@@ -114,7 +122,15 @@ func (m *module) try(name string, o options, stdout io.Writer) ([]*mutant, error
 	if err != nil {
 		return nil, err
 	}
-	all, literals, none, err := src.plan(name)
+	var all []*mutant
+	var sites, none int
+	what := "literals"
+	if o.operators {
+		what = "operators"
+		all, sites, err = src.planOperators(name)
+	} else {
+		all, sites, none, err = src.plan(name)
+	}
 	if err != nil {
 		return nil, err
 	}
@@ -131,7 +147,7 @@ func (m *module) try(name string, o options, stdout io.Writer) ([]*mutant, error
 	if err != nil {
 		return nil, err
 	}
-	r, err := newRunner(src, tables, all, dir, o.timeout)
+	r, err := newRunner(src, tables, all, o.operators, dir, o.timeout)
 	if err != nil {
 		return nil, err
 	}
@@ -155,8 +171,8 @@ func (m *module) try(name string, o options, stdout io.Writer) ([]*mutant, error
 		return nil, err
 	}
 	none += count[noMutant]
-	fmt.Fprintf(stdout, "%s: %d literals, %d mutants (%d more don't compile): %d killed by its tests, %d by published tables, %d timed out, %d lived, %d of them reviewed; %d builds, %s\n",
-		name, literals, len(all)-count[noMutant], none, count[killed], count[killedByTables], count[timedOut],
+	fmt.Fprintf(stdout, "%s: %d %s, %d mutants (%d more don't compile): %d killed by its tests, %d by published tables, %d timed out, %d lived, %d of them reviewed; %d builds, %s\n",
+		name, sites, what, len(all)-count[noMutant], none, count[killed], count[killedByTables], count[timedOut],
 		count[lived], accepted, r.builds.Load(), time.Since(start).Round(time.Second))
 	return living, nil
 }

@@ -25,17 +25,20 @@ func (k key) String() string {
 	return strings.Join([]string{k.pkg, k.decl, k.literal, k.nudged, k.line}, "\t")
 }
 
-// mutant is a package with one literal changed.
+// mutant is a package with one literal or operator changed.
 type mutant struct {
 	key
-	id      int
-	pos     token.Position
-	file    *ast.File
-	lit     *ast.BasicLit
-	wide    bool                     // may change what is outside of body
-	body    *ast.FuncDecl            // nil outside of functions
-	changed map[*site]constant.Value // what the constant expressions become
-	apart   bool                     // needs a build of its own
+	id       int
+	pos      token.Position
+	file     *ast.File
+	at       token.Pos // of what is changed
+	old      string    // as written
+	operator *operator // nil if it is a literal
+	lit      *ast.BasicLit
+	wide     bool                     // may change what is outside of body
+	body     *ast.FuncDecl            // nil outside of functions
+	changed  map[*site]constant.Value // what the constant expressions become
+	apart    bool                     // needs a build of its own
 }
 
 // site is a constant expression that is part of no larger one.
@@ -157,7 +160,7 @@ func (s *source) literals(f *ast.File, pkg string) []mutant {
 			if lit, ok := n.(*ast.BasicLit); ok && nudges(lit.Kind, lit.Value) != nil {
 				pos := s.fset.Position(lit.Pos())
 				pos.Filename = pkg + "/" + filepath.Base(pos.Filename)
-				all = append(all, mutant{key: key{pkg, name, lit.Value, "", s.line(f, pos.Line)}, pos: pos, file: f, lit: lit, wide: wide, body: body})
+				all = append(all, mutant{key: key{pkg, name, lit.Value, "", s.line(f, pos.Line)}, pos: pos, file: f, at: lit.Pos(), old: lit.Value, lit: lit, wide: wide, body: body})
 			}
 			return true
 		})

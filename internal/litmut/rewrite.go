@@ -17,11 +17,15 @@ import (
 // in force, none by default.
 const chosen = "LITMUT"
 
-// alone returns the text of the mutant's file with its literal changed.
+// chosenVariable declares the variable of that number. The package os is to be
+// imported as litmutOS.
+var chosenVariable = fmt.Sprintf("var litmutChosen = func() (n int) {\n\tfor _, c := range litmutOS.Getenv(%q) {\n\t\tn = n*10 + int(c-'0')\n\t}\n\treturn n\n}()\n", chosen)
+
+// alone returns the text of the mutant's file with its change.
 func (s *source) alone(mu *mutant) []byte {
 	text := s.text[mu.file]
-	start := s.fset.Position(mu.lit.Pos()).Offset
-	return slices.Concat(text[:start], []byte(mu.nudged), text[start+len(mu.lit.Value):])
+	start := s.offset(mu.at)
+	return slices.Concat(text[:start], []byte(mu.nudged), text[start+len(mu.old):])
 }
 
 // rewrite returns the changed files of a package that holds all mutants that
@@ -81,7 +85,7 @@ func (s *source) rewrite(mutants []*mutant) (files map[*ast.File][]byte, added [
 	for _, path := range slices.Sorted(maps.Keys(imports)) {
 		fmt.Fprintf(&head, "\t%s %q\n", imports[path], path)
 	}
-	fmt.Fprintf(&head, ")\n\nvar litmutChosen = func() (n int) {\n\tfor _, c := range litmutOS.Getenv(%q) {\n\t\tn = n*10 + int(c-'0')\n\t}\n\treturn n\n}()\n", chosen)
+	fmt.Fprintf(&head, ")\n\n%s", chosenVariable)
 	return files, append(head.Bytes(), vars.Bytes()...)
 }
 

@@ -41,9 +41,13 @@ type runner struct {
 // newRunner builds the tests of the package with the mutants in, or, if that
 // doesn't compile or pass with none chosen, leaves each to a build of its own.
 // An error means that the tests fail with nothing changed.
-func newRunner(s *source, tables *listed, mutants []*mutant, dir string, timeout time.Duration) (*runner, error) {
+func newRunner(s *source, tables *listed, mutants []*mutant, operators bool, dir string, timeout time.Duration) (*runner, error) {
 	r := &runner{source: s, tables: tables, dir: dir, timeout: timeout, binary: map[*listed]func() (string, error){}}
-	files, added := s.rewrite(mutants)
+	rewrite := s.rewrite
+	if operators {
+		rewrite = s.rewriteOperators
+	}
+	files, added := rewrite(mutants)
 	replace := map[string][]byte{filepath.Join(s.Dir, "zz_litmut.go"): added}
 	for f, text := range files {
 		replace[s.fset.Position(f.Pos()).Filename] = text
