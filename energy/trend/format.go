@@ -51,11 +51,10 @@ func percent(p units.Percent) string {
 
 // signed writes a percentage with its sign, as a change is written.
 func signed(p units.Percent) string {
-	s := percent(p)
-	if p > 0 && s != "0 %" {
-		return "+" + s
+	if p > 0 {
+		return "+" + percent(p)
 	}
-	return s
+	return percent(p)
 }
 
 // days writes a number of days.

@@ -47,8 +47,9 @@ const (
 )
 
 // Check returns every fault of the log at once: a day that is missing, in the
-// future of today or out of order, one food twice in a meal, more left than was
-// offered, an energy density that no food has.
+// future of today or out of order, a food without a name or with a line break in
+// it, one food twice in a meal, more left than was offered, an energy density
+// that no food has.
 func (l Intake) Check(today Date) error { return l.check(today).Err() }
 
 func (l Intake) check(today Date) units.ErrorList {
@@ -75,8 +76,11 @@ func (l Intake) check(today Date) units.ErrorList {
 		if s.Meal < 1 || s.Meal > maxMeal {
 			faults = append(faults, refuse(field+" meal", strconv.Itoa(s.Meal), "1 to "+strconv.Itoa(maxMeal), ""))
 		}
-		if s.Food == "" {
+		switch {
+		case s.Food == "":
 			faults = append(faults, refuse(field+" food", "", "the food's name", "not given"))
+		case !isOneLine(s.Food):
+			faults = append(faults, refuse(field+" food", s.Food, "a name without line breaks or other control characters", ""))
 		}
 		if k := (key{s.Date, s.Meal, s.Food}); seen[k] {
 			faults = append(faults, refuse(field+" food", s.Food, "each food once a meal", "stands twice in meal "+strconv.Itoa(s.Meal)))

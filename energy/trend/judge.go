@@ -28,9 +28,7 @@ func (s *Step) look(log, window Weights) {
 	for _, x := range window.lately() {
 		s.sure = max(s.sure, x.surely(initial))
 	}
-	if len(window) > 1 {
-		s.visit = window.since(firstVisit)
-	}
+	s.visit = window.since(firstVisit)
 }
 
 // loss returns the loss a week in percent of the initial weight, with its
@@ -89,8 +87,6 @@ func (s Step) judge() Verdict {
 		return TooEarly
 	case s.Last.Weight <= s.Goal.Target.Weight:
 		return AtGoal
-	case s.Trend.Weighings == 0:
-		return TooEarly
 	case interval.Low > aim.High, long && rate > aim.High, s.sure > aim.High:
 		return TooFast
 	case !long:

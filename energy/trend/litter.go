@@ -90,7 +90,7 @@ func (l Litter) Reports(today Date) ([]Report, error) {
 	for i, n := range l.Nurslings {
 		r, err := l.report(n, today)
 		if err != nil {
-			faults = append(faults, named(err, "nursling "+strconv.Itoa(i+1)+" "+n.Name)...)
+			faults = append(faults, named(err, "nursling "+strconv.Itoa(i+1)+n.inLine())...)
 		}
 		reports[i] = r
 	}
@@ -123,6 +123,8 @@ func (l Litter) check(today Date) units.ErrorList {
 		switch field := "nursling " + strconv.Itoa(i+1) + " name"; {
 		case n.Name == "":
 			faults = append(faults, refuse(field, "", "a name", "not given"))
+		case !isOneLine(n.Name):
+			faults = append(faults, refuse(field, n.Name, "a name without line breaks or other control characters", ""))
 		case names[n.Name]:
 			faults = append(faults, refuse(field, n.Name, "each name once", "stands twice"))
 		}
@@ -254,6 +256,14 @@ func (g Gained) flag(species energy.Species, from units.Mass) Flag {
 		return Flag{}
 	}
 	return f
+}
+
+// inLine returns the name after a space, "" where it would break the line.
+func (n Nursling) inLine() string {
+	if n.Name == "" || !isOneLine(n.Name) {
+		return ""
+	}
+	return " " + n.Name
 }
 
 // named puts the name of the nursling before the field of each fault.

@@ -76,6 +76,20 @@ func (p Plan) check(today Date) units.ErrorList {
 	return faults
 }
 
+// checkFirst returns the fault of a checked log beside the plan: none, or a first
+// weight that can't be of the same animal.
+func (p Plan) checkFirst(log Weights) units.ErrorList {
+	if len(log) == 0 {
+		return units.ErrorList{refuse("weights", "0 weighings", "one or more", "")}
+	}
+	first, initial := log[0], p.Loss.Animal.Weight
+	if !isPositive(initial) || first.Confirmed || follows(first.Weight, initial) {
+		return nil // a plan without a weight is refused by its Goal
+	}
+	return units.ErrorList{refuse("weighing 1 weight", first.Weight.String(), "a weight like the plan's "+readable(initial),
+		signed(units.Percent(100*(first.Weight/initial-1)))+hint(first.Weight, initial))}
+}
+
 // Next returns the next step: how the loss goes, what is proposed and why. The
 // log is the whole one, from the first day of the plan on or earlier.
 //
@@ -103,6 +117,9 @@ func (p Plan) check(today Date) units.ErrorList {
 // energy.WeightLoss, whose gates stand.
 func (p Plan) Next(log Weights, today Date) (Step, error) {
 	faults := log.check(today)
+	if faults == nil {
+		faults = p.checkFirst(log)
+	}
 	if today.isValid() {
 		faults = append(faults, p.check(today)...)
 	}
@@ -110,15 +127,7 @@ func (p Plan) Next(log Weights, today Date) (Step, error) {
 	if err != nil {
 		faults = append(faults, err)
 	}
-	switch initial := p.Loss.Animal.Weight; {
-	case len(faults) > 0:
-	case len(log) == 0:
-		faults = append(faults, refuse("weights", "0 weighings", "one or more", ""))
-	case !log[0].Confirmed && !follows(log[0].Weight, initial):
-		faults = append(faults, refuse("weighing 1 weight", log[0].Weight.String(), "a weight like the plan's "+readable(initial),
-			signed(units.Percent(100*(log[0].Weight/initial-1)))+hint(log[0].Weight, initial)))
-	}
-	if len(faults) > 0 {
+	if faults != nil {
 		return Step{}, flatten(faults).Err()
 	}
 	s := Step{Plan: p, Goal: goal, Today: today, Last: log[len(log)-1]}

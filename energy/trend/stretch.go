@@ -2,6 +2,7 @@ package trend
 
 import (
 	"math"
+	"slices"
 
 	"example.org/bowlgram/units"
 )
@@ -44,12 +45,12 @@ func (s stretch) weekly(m, of units.Mass) units.Percent {
 }
 
 // since returns the stretch from the newest weighing that is so many days older
-// than the last one, or more, and none where all are younger.
-func (l Weights) since(days int) stretch {
-	last := l[len(l)-1]
-	for i := len(l) - 2; i >= 0; i-- {
-		if last.Date-l[i].Date >= Date(days) {
-			return stretch{l[i], last}
+// than the last one, or more, and none where all are younger. The days are one
+// or more.
+func (l Weights) since(days Date) stretch {
+	for _, w := range slices.Backward(l) {
+		if last := l[len(l)-1]; last.Date-w.Date >= days {
+			return stretch{w, last}
 		}
 	}
 	return stretch{}

@@ -86,7 +86,7 @@ func (t Trend) of(w units.Mass) (units.Percent, units.Range[units.Percent]) {
 
 // Shown reports whether the log shows a change: whether the interval is all on
 // one side of none.
-func (t Trend) Shown() bool { return t.Weighings > 0 && (t.Interval.Low > 0 || t.Interval.High < 0) }
+func (t Trend) Shown() bool { return t.Interval.Low > 0 || t.Interval.High < 0 }
 
 // At returns the weight of the line on a day, and the interval that holds the
 // true line there 19 times in 20: what a plot draws. Outside the days of the log

@@ -1,6 +1,7 @@
 package trend
 
 import (
+	"cmp"
 	"strconv"
 
 	"example.org/bowlgram/energy"
@@ -177,12 +178,7 @@ func (w Watch) weight() units.Mass {
 }
 
 // daily returns the day's energy of the order.
-func (w Watch) daily() units.Energy {
-	if w.Daily > 0 {
-		return w.Daily
-	}
-	return w.Plan.Daily
-}
+func (w Watch) daily() units.Energy { return cmp.Or(w.Daily, w.Plan.Daily) }
 
 func (w Watch) orderFlags() []Flag {
 	if w.Order == (Order{}) {

@@ -24,6 +24,9 @@ func (w Watch) unfedFlags() []Flag {
 	unfed, last := w.unfedDays()
 	hours, date := max(w.HoursUnfed, hoursPerDay*w.Animal.DaysUnfed), w.Today
 	text := "nothing eaten for " + strconv.Itoa(hours) + " hours"
+	if hours == 1 {
+		text = "nothing eaten for 1 hour"
+	}
 	// A day of nothing is past at the end of it; on the day itself nobody can
 	// tell how long it has been. Days that nobody wrote down since then don't
 	// feed it: they count on.
@@ -105,7 +108,7 @@ func (w Watch) intakeFlags() []Flag {
 	add := func(k FlagKind, text string, s advice.Source) {
 		flags = append(flags, Flag{k, last, advice.Caution{Level: advice.Refer, Text: text, Source: s}})
 	}
-	if plan := w.daily(); plan > 0 && w.Animal.Species == energy.Cat {
+	if plan := w.daily(); w.Animal.Species == energy.Cat {
 		row := rowAtEnd(sums, func(e Eaten) bool { return 2*e.Energy < plan })
 		if row >= 2 {
 			add(UnderHalf, "under half of its "+kcal(plan)+" a day for "+days(row)+": a cat is in danger, give the old food back and call a veterinarian", sourceHalf)

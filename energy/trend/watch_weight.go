@@ -138,7 +138,7 @@ func (w Watch) rateFlags() []Flag {
 func (w Watch) slowFlag() Flag {
 	last := w.Weights[len(w.Weights)-1]
 	window := w.Weights.Since(w.Plan.Since)
-	if w.Plan == (Plan{}) || len(window) < 2 {
+	if w.Plan == (Plan{}) {
 		return Flag{}
 	}
 	visit := window.since(firstVisit)

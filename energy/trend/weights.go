@@ -87,9 +87,9 @@ func (l Weights) slips() units.ErrorList {
 			good = i
 			continue
 		}
-		if good == 0 && !l[0].Confirmed && i == 1 && len(l) > 2 && follows(l[2].Weight, l[1].Weight) && !follows(l[2].Weight, l[0].Weight) {
+		if !l[0].Confirmed && i == 1 && len(l) > 2 && follows(l[2].Weight, l[1].Weight) && !follows(l[2].Weight, l[0].Weight) {
 			faults = append(faults, l.slip(0, 1))
-			good = 1
+			good = i
 			continue
 		}
 		faults = append(faults, l.slip(i, good))
@@ -110,21 +110,20 @@ func (l Weights) slip(i, good int) error {
 func hint(w, by units.Mass) string {
 	const near = 0.20 // ours: what may really have changed besides
 	like := func(x units.Mass) bool { return math.Abs(float64(x/by-1)) <= near }
-	kilos, grams := trim(round(w.Kilograms(), 3)), trim(round(w.Grams(), 1))
 	switch pounds := units.Mass(w.Kilograms()) * units.Pound; {
 	case like(pounds):
-		return ": pounds? " + kilos + " lb is " + readable(pounds)
+		return ": pounds? " + trim(round(w.Kilograms(), 3)) + " lb is " + readable(pounds)
 	case like(units.Kilogram * units.Mass(w.Pounds())):
 		return ": kilograms read as pounds? " + readable(w) + " is " + trim(round(w.Pounds(), 1)) + " lb"
 	case like(w / 1000):
-		return ": grams? " + kilos + " g is " + readable(w/1000)
+		return ": grams? " + readable(w/1000)
 	case like(w * 1000):
-		return ": kilograms? " + grams + " kg"
+		return ": kilograms? " + readable(w*1000)
 	case like(w / 10), like(w * 10):
 		return ": the decimal point?"
 	}
 	if ounces := units.Mass(w.Grams()) * units.Ounce; like(ounces) {
-		return ": ounces? " + grams + " oz is " + readable(ounces)
+		return ": ounces? " + trim(round(w.Grams(), 1)) + " oz is " + readable(ounces)
 	}
 	return ": another animal, a carrier, the unit?"
 }
