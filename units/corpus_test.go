@@ -281,9 +281,25 @@ var badTexts = []badText{
 	{mass, "1e kg", `units: mass "1e kg": unknown unit "e kg": want kg, g, mg, lb or oz`},
 
 	// Pounds and ounces that aren't one mass written once.
-	{mass, "1.5 lb 4 oz", `units: mass "1.5 lb 4 oz": pounds with a fraction, or 16 ounces or more: want a text like "12 lb 4 oz"`},
-	{mass, "1e1 lb 4 oz", `units: mass "1e1 lb 4 oz": pounds with a fraction, or 16 ounces or more: want a text like "12 lb 4 oz"`},
-	{mass, "12 lb 16 oz", `units: mass "12 lb 16 oz": pounds with a fraction, or 16 ounces or more: want a text like "12 lb 4 oz"`},
+	{mass, "1.5 lb 4 oz", `units: mass "1.5 lb 4 oz": pounds with a fraction before the ounces: want whole pounds and less than 16 ounces, as in "12 lb 4 oz", or pounds alone`},
+	{mass, "1e1 lb 4 oz", `units: mass "1e1 lb 4 oz": pounds with a fraction before the ounces: want whole pounds and less than 16 ounces, as in "12 lb 4 oz", or pounds alone`},
+	{mass, "12 lb 16 oz", `units: mass "12 lb 16 oz": 16 ounces or more, which make a pound: want whole pounds and less than 16 ounces, as in "12 lb 4 oz", or ounces alone`},
+	{mass, "12 lb 1e400 oz", `units: mass "12 lb 1e400 oz": out of range`},
+	{mass, "1e400 lb 4 oz", `units: mass "1e400 lb 4 oz": out of range`},
+
+	// Signs and slashes with no second number behind them.
+	{energyDensity, "3560 /kg", `units: energy density "3560 /kg": unknown unit "/kg": want kcal/kg, kcal/g, kcal/100 g, kcal/lb, kcal/oz, Mcal/kg, kJ/100 g, kJ/g, kJ/kg or MJ/kg`},
+	{mass, "24.9 -kg", `units: mass "24.9 -kg": unknown unit "-kg": want kg, g, mg, lb or oz`},
+	{mass, "24.9-", `units: mass "24.9-": unknown unit "-": want kg, g, mg, lb or oz`},
+	{mass, "24.9 / 25 kg", `units: mass "24.9 / 25 kg": more than one number: want one decimal number and kg, g, mg, lb or oz`},
+
+	// A letter that is a spoon or a cup in a recipe, and something else elsewhere.
+	{mass, "1 t", `units: mass "1 t": unknown unit "t": want kg, g, mg, lb or oz`},
+	{energy, "356 C", `units: energy "356 C": unknown unit "C": want kcal, kJ, Mcal, MJ, cal_th or J`},
+	{energy, "356 c.", `units: energy "356 c.": unknown unit "c.": want kcal, kJ, Mcal, MJ, cal_th or J`},
+	{mass, "1 m", `units: mass "1 m": "m" is a unit of length: want kg, g, mg, lb or oz`}, // in no doubt
+	{mass, "2 cups", `units: mass "2 cups": "cups" is a unit of volume: want kg, g, mg, lb or oz`},
+	{energyPerVolume, "1490 kJ/cup", `units: energy per volume "1490 kJ/cup": unknown unit "kJ/cup": want kcal/mL, kcal/100 mL, kcal/L, kcal/US cup, kcal/label cup, kcal/metric cup, kcal/fl oz, kcal/tbsp, kcal/tsp, kJ/mL, kJ/100 mL or kJ/L`},
 
 	// Out of what a float64 holds, at both ends, by the number or by the unit.
 	{mass, "1e400 g", `units: mass "1e400 g": out of range`},

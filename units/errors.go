@@ -50,11 +50,21 @@ func cut(s string) string {
 // errors.Is and errors.As look through it.
 type ErrorList []error
 
-// Error joins the texts of the faults by "; ", so that it fits one CSV cell.
+// maxShown is the most faults that the text of a list has; ours. A person mends
+// no more than that at a time, and the text still fits one cell of a sheet.
+const maxShown = 50
+
+// Error joins the texts of the faults by "; ", so that it fits one CSV cell. Of
+// more than 50 it has the first 50 and says how many more there are, as in
+// "; and 12 more"; the list itself holds them all.
 func (l ErrorList) Error() string {
-	s := make([]string, len(l))
+	s := make([]string, 0, maxShown+1)
 	for i, err := range l {
-		s[i] = err.Error()
+		if i == maxShown {
+			s = append(s, "and "+strconv.Itoa(len(l)-i)+" more")
+			break
+		}
+		s = append(s, err.Error())
 	}
 	return strings.Join(s, "; ")
 }

@@ -81,3 +81,28 @@ func TestLongValueIsCutInTheError(t *testing.T) {
 		t.Errorf("%d bytes: %s", len(text), text)
 	}
 }
+
+// A sheet of 100,000 faults is one line of text, and still a list of 100,000.
+func TestLongListIsCutInTheTextOnly(t *testing.T) {
+	last := errors.New("the last")
+	for _, row := range []struct {
+		faults int
+		want   string
+	}{
+		{50, `; energy: age "49 d"`},
+		{51, `; energy: age "49 d"; and 1 more`},
+		{100000, `; energy: age "49 d"; and 99950 more`},
+	} {
+		var list units.ErrorList
+		for i := range row.faults {
+			list = append(list, &units.FieldError{Package: "energy", Field: "age", Value: fmt.Sprintf("%d d", i)})
+		}
+		if text := list.Error(); !strings.HasSuffix(text, row.want) || !strings.HasPrefix(text, `energy: age "0 d"; energy: age "1 d"; `) || len(text) > 1200 {
+			t.Errorf("%d faults: %s", row.faults, text)
+		}
+		list[row.faults-1] = last
+		if err := list.Err(); !errors.Is(err, last) || len(list.Unwrap()) != row.faults {
+			t.Errorf("the last of %d faults is lost", row.faults)
+		}
+	}
+}

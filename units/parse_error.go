@@ -59,7 +59,7 @@ func (t *table) explainNoUnit(s string, n number, rest string, d *doubt) error {
 		return t.fail(s, "comma in the number", "a decimal point and no thousands separator")
 	case rest[0] == '.' || rest[0] == '_' || (rest[0] == 'x' || rest[0] == 'X') && n.zero:
 		return t.fail(s, "not a plain decimal number", `digits with at most one point, as in "24.9"`)
-	case isDigit(name[0]) || strings.IndexByte("/-+", name[0]) >= 0:
+	case beginsNumber(name):
 		return t.fail(s, "more than one number", "one decimal number and "+t.codes())
 	}
 	if other := t.elsewhere(name); other != "" {
@@ -68,13 +68,25 @@ func (t *table) explainNoUnit(s string, n number, rest string, d *doubt) error {
 	return t.fail(s, "unknown unit "+strconv.Quote(name), t.codes())
 }
 
-// elsewhere returns the quantity that has a unit spelled name, if one has.
+// beginsNumber reports whether a second number follows the first: the rest of a
+// fraction, of a span, or of a number with a space in it.
+func beginsNumber(name string) bool {
+	if strings.IndexByte("/-+", name[0]) >= 0 {
+		name = trimLeft(name[1:])
+	}
+	return name != "" && isDigit(name[0])
+}
+
+// elsewhere returns the quantity that has a unit spelled name, if one has. A
+// lone letter in doubt, as the t and the C of a recipe, says nothing where no
+// volume is wanted: there it may be a tonne or a Calorie.
 func (t *table) elsewhere(name string) string {
 	for _, other := range []*table{
 		massTable, energyTable, volumeTable,
 		energyDensityTable, energyPerVolumeTable, bulkDensityTable, percentTable, lengthTable,
 	} {
-		if u, d := other.find(name); u != nil || d != nil {
+		u, d := other.find(name)
+		if u != nil || d != nil && len(strings.TrimSuffix(name, ".")) > 1 {
 			return other.quantity
 		}
 	}

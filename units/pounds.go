@@ -31,8 +31,13 @@ func scanPounds(lb number, name string) (p pounds, ok bool) {
 func (p pounds) read(s string) (float64, lastDigit, error) {
 	lb, lbErr := p.lb.shifted(0)
 	oz, ozErr := p.oz.shifted(0)
-	if lbErr != nil || ozErr != nil || p.lb.frac != 0 || p.lb.exp != 0 || oz >= 16 {
-		return 0, lastDigit{}, massTable.fail(s, "pounds with a fraction, or 16 ounces or more", `a text like "12 lb 4 oz"`)
+	switch {
+	case lbErr != nil || ozErr != nil:
+		return 0, lastDigit{}, massTable.failRange(s)
+	case p.lb.frac != 0 || p.lb.exp != 0:
+		return 0, lastDigit{}, massTable.fail(s, "pounds with a fraction before the ounces", `whole pounds and less than 16 ounces, as in "12 lb 4 oz", or pounds alone`)
+	case oz >= 16:
+		return 0, lastDigit{}, massTable.fail(s, "16 ounces or more, which make a pound", `whole pounds and less than 16 ounces, as in "12 lb 4 oz", or ounces alone`)
 	}
 	if p.lb.text[0] == '-' {
 		oz = -oz

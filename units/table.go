@@ -115,7 +115,8 @@ func (t *table) findRatio(text string) (*unit, *doubt) {
 	return nil, nil
 }
 
-// ratioDoubt widens d, a doubt about one part of a ratio, to the ratio.
+// ratioDoubt widens d, a doubt about one part of a ratio, to the ratio. There is
+// none if no reading of it is a unit, as of "kJ/cup".
 func (t *table) ratioDoubt(d *doubt, above []string, hundred string, below []string) *doubt {
 	wide := doubt{why: d.why}
 	for _, a := range above {
@@ -124,6 +125,9 @@ func (t *table) ratioDoubt(d *doubt, above []string, hundred string, below []str
 				wide.choices = append(wide.choices, code)
 			}
 		}
+	}
+	if wide.choices == nil {
+		return nil
 	}
 	return &wide
 }

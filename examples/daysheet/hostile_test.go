@@ -19,7 +19,7 @@ var hostileRows = []struct{ row, problem string }{
 	{`A08,run 1,dog,25-30 kg,adult,,,,,,,,neutered,5/9,,house-dry,2,1 g,`, `weight "25-30 kg": more than one number, want one decimal number and kg, g, mg, lb or oz`},
 	{`A09,run 1,dog,unknown,adult,,,,,,,,neutered,5/9,,house-dry,2,1 g,`, `weight "unknown": no number, want a number and kg, g, mg, lb or oz`},
 	{`A10,run 1,dog,NaN kg,adult,,,,,,,,neutered,5/9,,house-dry,2,1 g,`, `weight "NaN kg": no number, want a number and kg, g, mg, lb or oz`},
-	{`A11,run 1,dog,12 lb 18 oz,adult,,,,,,,,neutered,5/9,,house-dry,2,1 g,`, `weight "12 lb 18 oz": pounds with a fraction, or 16 ounces or more, want a text like "12 lb 4 oz"`},
+	{`A11,run 1,dog,12 lb 18 oz,adult,,,,,,,,neutered,5/9,,house-dry,2,1 g,`, `weight "12 lb 18 oz": 16 ounces or more, which make a pound, want whole pounds and less than 16 ounces, as in "12 lb 4 oz", or ounces alone`},
 	{`A12,run 1,cat,24.9 kg,adult,,,,,,,,neutered,5/9,,house-dry,2,1 g,`, `weight "24.9 kg": want 1.5 kg to 20 kg for an adult cat (pounds? 24.9 lb is 11.29 kg)`},
 
 	// Animals.
@@ -93,8 +93,8 @@ var hostileRows = []struct{ row, problem string }{
 	{`B1,run 1,dog`, `"B1,run 1,dog": 3 fields, want 19 as in the header, feed nothing by this line: it may hold the animal`},
 	{`B2,run 1,dog,24.9 kg,adult,,,,,,,,neutered,5/9,,house-dry,2,1 g,,,`, `"B2,run 1,dog,24.9 kg,adult,,,,,,,,neutered,5/9,,house-dry,2,…": 21 fields, want 19 as in the header, feed nothing by this line: it may hold the animal`},
 	{`B3"x,run 1,dog,24.9 kg,adult,,,,,,,,neutered,5/9,,house-dry,2,1 g,`, `"B3\"x,run 1,dog,24.9 kg,adult,,,,,,,,neutered,5/9,,house-dry,…": a quote is opened and not closed on this line, feed nothing by this line: it may hold the animal`},
-	{`B4;run 1;dog;24.9 kg`, `"B4;run 1;dog;24.9 kg": 1 fields, want 19 as in the header, feed nothing by this line: it may hold the animal`},
-	{`<b>B5</b>`, `"<b>B5</b>": 1 fields, want 19 as in the header, feed nothing by this line: it may hold the animal`},
+	{`B4;run 1;dog;24.9 kg`, `"B4;run 1;dog;24.9 kg": 1 field, want 19 as in the header, feed nothing by this line: it may hold the animal`},
+	{`<b>B5</b>`, `"<b>B5</b>": 1 field, want 19 as in the header, feed nothing by this line: it may hold the animal`},
 }
 
 const hostileHeader = "animal,place,species,weight,stage,age,adult weight,young,week,ladder,day,by,status,condition,energy,food,meals,scale,circumstances\n"

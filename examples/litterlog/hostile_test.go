@@ -42,8 +42,8 @@ var hostileRows = []struct{ row, problem string }{
 	// Names and rows.
 	{`,2026-11-02,212 g,1 g,`, `nursling "": want a name`},
 	{`xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx,2026-11-02,212 g,1 g,`, `nursling "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx…": 65 bytes, want at most 64`},
-	{`Pim`, `"Pim": 1 fields, want 5 as in the header`},
-	{`Pim;2026-11-02;212 g`, `"Pim;2026-11-02;212 g": 1 fields, want 5 as in the header`},
+	{`Pim`, `"Pim": 1 field, want 5 as in the header`},
+	{`Pim;2026-11-02;212 g`, `"Pim;2026-11-02;212 g": 1 field, want 5 as in the header`},
 	{`Pim,2026-11-02,212 g,1 g,,`, `"Pim,2026-11-02,212 g,1 g,,": 6 fields, want 5 as in the header`},
 	{`Pi"m,2026-11-02,212 g,1 g,`, `"Pi\"m,2026-11-02,212 g,1 g,": a quote is opened and not closed on this line`},
 }

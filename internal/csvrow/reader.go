@@ -136,9 +136,16 @@ func (r *Reader) parse(text []byte) (fields []string, fault string) {
 		return bareFields(text), QuoteStart(text) + ": a quote in the wrong place, want quotes around the whole field and each one inside doubled"
 	}
 	if r.width > 0 && len(fields) != r.width {
-		return fields, QuoteStart(text) + ": " + strconv.Itoa(len(fields)) + " fields, want " + strconv.Itoa(r.width) + " as in the header"
+		return fields, QuoteStart(text) + ": " + fieldCount(len(fields)) + ", want " + strconv.Itoa(r.width) + " as in the header"
 	}
 	return fields, ""
+}
+
+func fieldCount(n int) string {
+	if n == 1 {
+		return "1 field"
+	}
+	return strconv.Itoa(n) + " fields"
 }
 
 // bareFields takes a line with broken quotes apart at its commas, so that the

@@ -34,7 +34,7 @@ func TestFile(t *testing.T) {
 		"short\n")
 	const doubled = `line 5: food "slim": already on line 4, want each food once: neither is used`
 	want := []string{
-		`line 3: energy "1000 kcal": `, doubled, `line 6: food "": want a name`, `line 7: "short": 1 fields, want 8 as in the header`,
+		`line 3: energy "1000 kcal": `, doubled, `line 6: food "": want a name`, `line 7: "short": 1 field, want 8 as in the header`,
 	}
 	if len(reported) != len(want) {
 		t.Fatalf("%q", reported)

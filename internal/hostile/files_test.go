@@ -26,14 +26,14 @@ func TestFilesAreRefused(t *testing.T) {
 		{foodsFile, `<html>`, cell, `line 1: column "<html>" unknown; column "food" missing; column "energy" missing; column "serving" missing; column "serving energy" missing; column "serving mass" missing; column "moisture" missing; column "for" missing; the columns are food,energy,serving,serving energy,serving mass,moisture,for,stages,units,form,role,analysis,defaults,predict,claim`},
 
 		// Rows that can't be taken apart.
-		{foodsRow, `a`, cell, `line 2: "a": 1 fields, want 15 as in the header`},
+		{foodsRow, `a`, cell, `line 2: "a": 1 field, want 15 as in the header`},
 		{foodsRow, `a,3560 kcal/kg`, cell, `line 2: "a,3560 kcal/kg": 2 fields, want 15 as in the header`},
 		{foodsRow, `a,3560 kcal/kg,,,,,dog,,,,,,,,,`, cell, `line 2: "a,3560 kcal/kg,,,,,dog,,,,,,,,,": 16 fields, want 15 as in the header`},
 		{foodsRow, `"a,3560 kcal/kg,,,,,dog,,,,,,,,`, cell, `line 2: "\"a,3560 kcal/kg,,,,,dog,,,,,,,,": a quote is opened and not closed on this line`},
 		{foodsRow, `a"b,3560 kcal/kg,,,,,dog,,,,,,,,`, cell, `line 2: "a\"b,3560 kcal/kg,,,,,dog,,,,,,,,": a quote is opened and not closed on this line`},
 		{foodsRow, `"a"b,3560 kcal/kg,,,,,dog,,,,,,,,`, cell, `line 2: "\"a\"b,3560 kcal/kg,,,,,dog,,,,,,,,": a quote in the wrong place, want quotes around the whole field and each one inside doubled`},
 		{foodsRow, "a\xff,3560 kcal/kg,,,,,dog,,,,,,,,", cell, `line 2: "a?,3560 kcal/kg,,,,,dog,,,,,,,,": not UTF-8`},
-		{foodsRow, `a;3560 kcal/kg;;;;;dog;;;;;;;;`, cell, `line 2: "a;3560 kcal/kg;;;;;dog;;;;;;;;": 1 fields, want 15 as in the header`},
+		{foodsRow, `a;3560 kcal/kg;;;;;dog;;;;;;;;`, cell, `line 2: "a;3560 kcal/kg;;;;;dog;;;;;;;;": 1 field, want 15 as in the header`},
 		{foodsRow, "\"a\nb\",3560 kcal/kg,,,,,dog,,,,,,,,", cell, `line 2: "\"a": a quote is opened and not closed on this line; line 3: "b\",3560 kcal/kg,,,,,dog,,,,,,,,": a quote is opened and not closed on this line`},
 		{foodsRow, strings.Repeat("a", 1<<17) + ",3560 kcal/kg,,,,,dog,,,,,,,,", cell, `line 2: "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa…": a line of more than 65536 bytes`},
 
@@ -87,6 +87,6 @@ func TestFilesAreRefused(t *testing.T) {
 		// Two rows of one food.
 		{foodsFile, "food,energy,serving,serving energy,serving mass,moisture,for\na,3560 kcal/kg,,,,,dog\na,3000 kcal/kg,,,,,dog\n", cell, `line 3: food "a": already on line 2, want each food once: neither is used`},
 		{foodsFile, "food,energy,serving,serving energy,serving mass,moisture,for\nDog Dry,3560 kcal/kg,,,,,dog\ndog  dry,3000 kcal/kg,,,,,dog\n", cell, `line 3: food "dog  dry": already on line 2, want each food once: neither is used`},
-		{foodsFile, "food,energy,serving,serving energy,serving mass,moisture,for\n\n\na\n", cell, `line 4: "a": 1 fields, want 7 as in the header`},
+		{foodsFile, "food,energy,serving,serving energy,serving mass,moisture,for\n\n\na\n", cell, `line 4: "a": 1 field, want 7 as in the header`},
 	})
 }
