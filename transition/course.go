@@ -29,8 +29,8 @@ func (s *Steps) course(events []Event) (course, error) {
 	for i, e := range events {
 		errs = add(errs, e.check(i))
 	}
-	if len(errs) > 0 {
-		return nil, errs.Err()
+	if err := errs.Err(); err != nil {
+		return nil, err
 	}
 	c := s.courseFrom(1)
 	for i, e := range events {
@@ -53,10 +53,8 @@ func (s *Steps) course(events []Event) (course, error) {
 // after returns the course with an event in it. What was done stays. With it the
 // plan is followed again, where more days were to be missed.
 func (s *Steps) after(c course, e Event) course {
-	done, rest := slices.Clone(c[:e.Day-1]), c[e.Day-1:]
-	for len(rest) > 0 && rest[0] == missed {
-		rest = rest[1:]
-	}
+	done := slices.Clone(c[:e.Day-1])
+	rest := slices.DeleteFunc(slices.Clone(c[e.Day-1:]), func(step int) bool { return step == missed })
 	now := done.now()
 	switch e.Kind {
 	case Hold:

@@ -127,11 +127,11 @@ func (d *Day) UnmarshalJSON(data []byte) error {
 	return nil
 }
 
-// roundoff is how far sums of decimal masses in grams, and of energies, may be
-// off by their last bits.
+// roundoff is how far sums of decimal masses, and of energies, may be off by their
+// last bits, as a part of the sum.
 const roundoff = 1e-9
 
-func near(a, b float64) bool { return math.Abs(a-b) <= roundoff*max(1, math.Abs(b)) }
+func near(a, b float64) bool { return math.Abs(a-b) <= roundoff*math.Abs(b) }
 
 // check refuses a day whose figures contradict each other.
 func (d Day) check() error {

@@ -71,8 +71,8 @@ const (
 	maxDays      = 366
 )
 
-// usualDays are the days of an event that doesn't say how many; zero: it must.
-var usualDays = [...]int{Hold: 0, StepBack: 2, Missed: 1, Stop: 0}
+// usualDays are the days of the events that need not say how many.
+var usualDays = [...]int{StepBack: 2, Missed: 1}
 
 // check refuses an event that can't be, on its own.
 func (e Event) check(i int) error {

@@ -48,15 +48,16 @@ func (p Plan) Explain(need energy.Estimate) (string, error) {
 		fmt.Fprintf(&b, "shares    %s\n", basisWords[p.Basis])
 	}
 	b.WriteString(need.Explain())
-	for i := 0; i < len(days); {
-		last := i
-		for last+1 < len(days) && days[last+1].sameMix(days[i]) {
-			last++
+	first := 0
+	for i := range days {
+		open := i == len(days)-1
+		if !open && days[i+1].sameMix(days[i]) {
+			continue
 		}
-		if err := m.explain(&b, days[i], days[last].Number, last == len(days)-1, need); err != nil {
+		if err := m.explain(&b, days[first], days[i].Number, open, need); err != nil {
 			return "", err
 		}
-		i = last + 1
+		first = i + 1
 	}
 	write(false)
 	return b.String(), nil
@@ -121,12 +122,25 @@ func (m *mixer) explain(b *strings.Builder, d Day, last int, open bool, need ene
 	}
 	// Package portion's working, without the energy's and the cautions.
 	_, text, _ = strings.Cut(text, w.Ration().Need().Explain())
+	text = readableShares(text, w.Ration().Menu())
 	for line := range strings.Lines(text) {
 		if !strings.HasPrefix(line, "caution ") {
 			b.WriteString(line)
 		}
 	}
 	return nil
+}
+
+// readableShares writes the shares of a mix, which are computed, with at most four
+// decimals: with so many the energy beside them comes out to the last digit shown.
+func readableShares(text string, mix diet.Menu) string {
+	const before, after = "\nshare     ", " × "
+	for i := range mix {
+		if p, ok := mix[i].Amount.Share(); ok {
+			text = strings.ReplaceAll(text, before+p.String()+after, before+decimals(float64(p), 4)+" %"+after)
+		}
+	}
+	return text
 }
 
 // roundPercent writes a share for a reader.

@@ -92,3 +92,28 @@ func TestExplainOfWhatHasNoEnd(t *testing.T) {
 		t.Errorf("at once: %v\n%s", err, text)
 	}
 }
+
+// A share of a mix is computed from energies. By the old total of 300 g, 75 g of
+// the new food are 75 × 2.98 = 223.5 kcal of 1024.5, 21.815519… %, and 150 g 447 of
+// 981 kcal, 45.565749… %; by hand. With the digits shown the product is right to the
+// hundredth: 0.218155 × 1024.5 = 223.4998.
+func TestExplainShowsSharesThatCanBeMultiplied(t *testing.T) {
+	p := toSlim()
+	p.Basis = transition.ByOldTotal
+	text, err := p.Explain(oakum())
+	for _, want := range []string{
+		"\nshare     21.8155 % × (1024.50 kcal) = 223.50 kcal\n",
+		"\nshare     45.5657 % × (981.00 kcal) = 447.00 kcal\n",
+		"\nshare     28.48 % × (937.50 kcal) = 267.00 kcal\n",
+	} {
+		if err != nil || !strings.Contains(text, want) {
+			t.Errorf("%v: no%sin\n%s", err, want, text)
+		}
+	}
+	// 40 % of what the old menu gives is of 75 % of the day: 30 %, no more digits.
+	p = toSlim()
+	p.From = diet.Menu{{Food: houseDry, Amount: diet.Share(60)}, {Food: catWet, Amount: diet.Rest()}}
+	if text, err = p.Explain(oakum()); err != nil || !strings.Contains(text, "\nshare     30 % × (1068.00 kcal) = 320.40 kcal\n") {
+		t.Errorf("%v\n%s", err, text)
+	}
+}

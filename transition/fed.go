@@ -67,7 +67,7 @@ func resolve(menu diet.Menu, need energy.Estimate) (diet.Menu, error) {
 	}
 	out := make(diet.Menu, len(menu))
 	copy(out, menu)
-	last := -1
+	var last int
 	for i := range out {
 		item := &out[i]
 		if item.Treat {

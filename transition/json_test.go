@@ -60,7 +60,7 @@ func TestDayRecordsThatAreRefused(t *testing.T) {
 		`{"day":1,"share":"25 %","grams":90}`: `transition: day: json: unknown field "grams"`,
 		`{"day":1,"day":2}`:                   `transition: day: member "day" stands twice`,
 		`{"day":"1"}`:                         `transition: day.day "string": want a whole number`,
-		`{"day":1,"share":25}`:                `transition: day.share "number": want text with a unit, as in "100 g"`,
+		`{"day":1,"share":25}`:                `transition: day.share "number": want text with a unit, as in "100 %"`,
 		`[]`:                                  `transition: day "array": want an object`,
 		`{"day":0,"step":21,"share":"101 %",` + foods + `,` + meals + `,` + energy + `}`:                                            `transition: day record "day 0": want 1 to 366; transition: day record "step 21": want 0 to 20; transition: day record "share 101 %": want 0 % to 100 %`,
 		`{"day":1,"share":"0 %","target":"1 kcal"}`:                                                                                 `transition: day record "foods none": want the foods of the day`,

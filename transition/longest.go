@@ -37,8 +37,8 @@ func (p Plan) LongestSteps(need energy.Estimate, stock ...portion.Stock) (Steps,
 	if _, err := p.Days(need); err != nil {
 		errs = add(errs, err)
 	}
-	if len(errs) > 0 {
-		return Steps{}, errs.Err()
+	if err := errs.Err(); err != nil {
+		return Steps{}, err
 	}
 	if p.Steps.IsZero() {
 		p.Steps = DefaultSteps(need.Animal.Species)
@@ -48,7 +48,6 @@ func (p Plan) LongestSteps(need energy.Estimate, stock ...portion.Stock) (Steps,
 		p.Steps = steps
 		days, err := p.Days(need)
 		if err != nil { // too little of a food for the scale
-			errs = add(errs, err)
 			continue
 		}
 		list, err := p.Shopping(days, stock...)
@@ -59,10 +58,7 @@ func (p Plan) LongestSteps(need energy.Estimate, stock ...portion.Stock) (Steps,
 			return steps, nil
 		}
 	}
-	if short != nil {
-		return Steps{}, short
-	}
-	return Steps{}, errs.Err()
+	return Steps{}, short
 }
 
 // short returns the error of the first old food that the stock is too little of.
@@ -81,26 +77,17 @@ func (p *Plan) goesOn(food string) bool {
 	return slices.ContainsFunc(p.To, func(i diet.Item) bool { return i.Food.Name == food })
 }
 
-// candidates returns the schedules to try, the longest first.
+// candidates returns the schedules to try: one's own, and those that are shorter,
+// the longest first.
 func candidates(own Steps, species energy.Species) []Steps {
-	list := []Steps{own}
-	insert := func(s Steps) {
-		if s.Days() >= own.Days() || species == energy.Ferret && s.Len() < TenSteps.Len() {
-			return
-		}
-		i := len(list)
-		for i > 1 && list[i-1].Days() < s.Days() {
-			i--
-		}
-		if list[i-1] != s {
-			list = slices.Insert(list, i, s)
-		}
+	var list []Steps
+	for days := own.longest(); days > 1; days-- {
+		list = append(list, own.capped(days-1))
 	}
-	for days := own.longest() - 1; days >= 1; days-- {
-		insert(own.capped(days))
-	}
-	insert(TenSteps)
-	insert(FourStages)
-	insert(FourDays)
-	return list
+	list = append(list, TenSteps, FourStages, FourDays)
+	list = slices.DeleteFunc(list, func(s Steps) bool {
+		return s.Days() >= own.Days() || species == energy.Ferret && s.Len() < TenSteps.Len()
+	})
+	slices.SortStableFunc(list, func(a, b Steps) int { return b.Days() - a.Days() })
+	return append([]Steps{own}, list...)
 }

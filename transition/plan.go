@@ -79,14 +79,15 @@ func (p *Plan) days(need func(day int) energy.Estimate, constant bool) ([]Day, e
 	}
 	var errs units.ErrorList
 	days := make([]Day, 0, len(c))
+	made := make(map[int]int) // where in days the first of a step is
 	for i, step := range c {
 		number := i + 1
 		if step == missed {
 			days = append(days, Day{Number: number, Missed: true})
 			continue
 		}
-		if before := slices.Index(c[:i], step); constant && len(errs) == 0 && before >= 0 {
-			days = append(days, days[before].on(number))
+		if same, ok := made[step]; ok && constant {
+			days = append(days, days[same].on(number))
 			continue
 		}
 		e := first
@@ -102,10 +103,11 @@ func (p *Plan) days(need func(day int) energy.Estimate, constant bool) ([]Day, e
 			errs = addDay(errs, number, err)
 			continue
 		}
+		made[step] = len(days)
 		days = append(days, d)
 	}
-	if len(errs) > 0 {
-		return nil, errs.Err()
+	if err := errs.Err(); err != nil {
+		return nil, err
 	}
 	return days, nil
 }
@@ -136,8 +138,8 @@ func (p *Plan) prepare(first energy.Estimate) (*mixer, course, error) {
 			errs = append(errs, refuse("from", "0 foods", "the old food, for an event that goes back to it", ""))
 		}
 	}
-	if len(errs) > 0 {
-		return nil, nil, errs.Err()
+	if err := errs.Err(); err != nil {
+		return nil, nil, err
 	}
 	m := &mixer{plan: p, steps: steps, from: p.From}
 	if p.Basis == ByAmountFed && len(p.From) > 0 {
@@ -172,8 +174,8 @@ func (p *Plan) checkMenus(steps Steps) error {
 		errs = addMenu(errs, "from", p.From, p.Basis == ByAmountFed)
 	}
 	errs = addMenu(errs, "to", p.To, false)
-	if len(errs) > 0 {
-		return errs.Err()
+	if err := errs.Err(); err != nil {
+		return err
 	}
 	if len(p.From) == 0 {
 		return nil

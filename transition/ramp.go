@@ -46,8 +46,8 @@ func (r Ramp) Refeeding(s energy.Refeeding) ([]Day, error) {
 		errs = add(errs, err)
 	}
 	errs = add(errs, r.check())
-	if len(errs) > 0 {
-		return nil, errs.Err()
+	if err := errs.Err(); err != nil {
+		return nil, err
 	}
 	return r.days(first, max(s.Ladder.Len(), first), func(day int) energy.Estimate {
 		s.Day = day
@@ -63,8 +63,8 @@ func (r Ramp) DaysWith(days int, need func(day int) energy.Estimate) ([]Day, err
 	if days < 1 || days > maxDays {
 		errs = append(errs, refuse("days", strconv.Itoa(days), "1 to "+strconv.Itoa(maxDays), ""))
 	}
-	if len(errs) > 0 {
-		return nil, errs.Err()
+	if err := errs.Err(); err != nil {
+		return nil, err
 	}
 	return r.days(1, days, need)
 }
@@ -86,8 +86,8 @@ func (r Ramp) days(first, last int, need func(day int) energy.Estimate) ([]Day, 
 		}
 		days = append(days, d)
 	}
-	if len(errs) > 0 {
-		return nil, errs.Err()
+	if err := errs.Err(); err != nil {
+		return nil, err
 	}
 	return days, nil
 }

@@ -115,9 +115,6 @@ func massText(m units.Mass) string {
 // pack chooses the packs to buy.
 func (x *Purchase) pack(packs diet.Packs) {
 	x.Over = max(sum(x.Have, -x.Need), 0)
-	if x.Buy == 0 {
-		return
-	}
 	if p, n := packs.Choose(x.Buy); n > 0 {
 		x.Pack, x.Packs = p, n
 		x.Over = max(sum(units.Mass(n)*p.Net, -x.Buy), 0)

@@ -248,5 +248,5 @@ func (s Steps) capped(days int) Steps {
 // name returns the name of a published schedule, and "" for one's own.
 func (s Steps) name() string { return enum.Text(s.schedule, scheduleNames) }
 
-// longest returns the most days that any but the last step takes.
+// longest returns the most days that a step takes.
 func (s Steps) longest() int { return int(slices.Max(s.days[:s.n])) }
