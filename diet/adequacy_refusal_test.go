@@ -112,7 +112,7 @@ func TestAdequacyJSON(t *testing.T) {
 	}
 	for s, want := range map[string]string{
 		`{"standard":"nrc"}`:        `diet: standard "nrc": want aafco, fediaf or nrc_2006`,
-		`{"daily":560}`:             `diet: adequacy.daily "number": want text with a unit, as in "100 g"`,
+		`{"daily":560}`:             `diet: adequacy.daily "number": want text with a unit, as in "100 kcal"`,
 		`{"profile":{"zinc":"1"}}`:  `diet: nutrient "zinc": want ` + nutrientList,
 		`{"intake":"70"}`:           `diet: adequacy: json: unknown field "intake"`,
 		`{"animal":{"mass":"1 g"}}`: `energy: animal: json: unknown field "mass"`,

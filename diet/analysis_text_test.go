@@ -121,11 +121,11 @@ func TestAnalysisJSON(t *testing.T) {
 		t.Errorf("%s, %v; want %s", got, err, asked)
 	}
 	for text, want := range map[string]string{
-		`{"protein":26}`:            `diet: analysis.protein "number": want text with a unit, as in "100 g"`,
+		`{"protein":26}`:            `diet: analysis.protein "number": want text with a unit, as in "100 %"`,
 		`{"protein":"26"}`:          `diet: analysis: units: percentage "26": no unit: want %`,
 		`{"protein":"26 % DM"}`:     `diet: analysis: units: percentage "26 % DM": unknown unit "% DM": want %`,
 		`{"kind":"average"}`:        `diet: kind "average": want guaranteed or typical`,
-		`{"none":["ash"]}`:          `diet: analysis.none "array": want text`,
+		`{"none":["ash"]}`:          `diet: analysis.none "array": want text: protein, fat, fibre, moisture or ash`,
 		`{"defaults":"kibble"}`:     `diet: form "kibble": want dry, semi_moist, wet, liquid, powder or fat_or_oil`,
 		`{"ash":"7 %","ash":"8 %"}`: `diet: analysis: member "ash" stands twice`,
 		`{"Ash":"7 %"}`:             `diet: analysis: member "Ash": want a name in lower case`,

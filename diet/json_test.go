@@ -72,12 +72,12 @@ func TestMenuJSON(t *testing.T) {
 
 func TestRefusedJSONLeavesTheReceiver(t *testing.T) {
 	for _, tt := range []struct{ text, want string }{
-		{`{"name":"other","label":{"energy":3560}}`, `diet: label.energy "number": want text with a unit, as in "100 g"`},
+		{`{"name":"other","label":{"energy":3560}}`, `diet: label.energy "number": want text with a unit, as in "100 kcal/kg"`},
 		{`{"name":"other","label":{"energy":"3560"}}`, `diet: label: units: energy density "3560": no unit: want kcal/kg, kcal/g, kcal/100 g, kcal/lb, kcal/oz, Mcal/kg, kJ/100 g, kJ/g, kJ/kg or MJ/kg`},
 		{`{"name":"other","form":"kibble"}`, `diet: form "kibble": want dry, semi_moist, wet, liquid, powder or fat_or_oil`},
-		{`{"name":"other","form":1}`, `diet: food.form "number": want text`},
+		{`{"name":"other","form":1}`, `diet: food.form "number": want text: dry, semi_moist, wet, liquid, powder or fat_or_oil`},
 		{`{"name":5}`, `diet: food.name "number": want text`},
-		{`{"name":"other","for":{"species":["dog"]}}`, `diet: for.species "array": want text`},
+		{`{"name":"other","for":{"species":["dog"]}}`, `diet: for.species "array": want text: dog, cat, ferret or other`},
 		{`{"name":"other","label":{"serving":{"mass":true}}}`, `diet: serving.mass "bool": want text with a unit, as in "100 g"`},
 		{`[]`, `diet: food "array": want an object`},
 		{`"F01"`, `diet: food "string": want an object`},
@@ -110,7 +110,7 @@ func TestRefusedJSONLeavesTheReceiver(t *testing.T) {
 	for text, want := range map[string]string{
 		`{}`:                                  `diet: menu "object": want an array`,
 		`[{"food":{},"amount":"most"}]`:       `diet: amount "most": want a share as in 50 %, a mass as in 45 g, a count as in 2 biscuit, or rest`,
-		`[{"food":{},"amount":1}]`:            `diet: item.amount "number": want text`,
+		`[{"food":{},"amount":1}]`:            `diet: item.amount "number": want text: a share as in 50 %, a mass as in 45 g, a count as in 2 biscuit, or rest`,
 		`[{"food":{},"treat":"yes"}]`:         `diet: item.treat "string": want true or false`,
 		`[{"food":{"role":"x"},"treat":"1"}]`: `diet: role "x": want complete or complementary`,
 	} {

@@ -63,7 +63,7 @@ func TestRefusedUnitsAndPacksInJSONLeaveTheReceiver(t *testing.T) {
 		`{"packs":"7.5 kg"}`:                   `diet: packs "string": want an array`,
 		`{"packs":[{},{},{},{},{}]}`:           `diet: label.packs "5 packs": want at most 4`,
 		`{"packs":[{"net":7500}]}`:             `diet: pack.net "number": want text with a unit, as in "100 g"`,
-		`{"packs":[{"price":31.2}]}`:           `diet: pack.price "number": want text`,
+		`{"packs":[{"price":31.2}]}`:           `diet: pack.price "number": want text: a number and a currency of three capital letters, as in 1.52 USD`,
 		`{"packs":[{"price":"31.2"}]}`:         `diet: price "31.2": want a number and a currency of three capital letters, as in 1.52 USD`,
 		`{"packs":[{"net":"1 kg","size":"L"}]`: ``,
 		`{"packs":[{"net":"1 kg","size":1}]}`:  ``,

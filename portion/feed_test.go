@@ -424,7 +424,7 @@ func TestFeedPlansThroughJSON(t *testing.T) {
 	}
 	for in, want := range map[string]string{
 		`{"feeds":"7"}`:               `portion: bottle.feeds "string": want a whole number`,
-		`{"mark":0.5}`:                `portion: bottle.mark "number": want text with a unit, as in "100 g"`,
+		`{"mark":0.5}`:                `portion: bottle.mark "number": want text with a unit, as in "100 mL"`,
 		`{"syringe":"0.5 mL"}`:        `portion: bottle: json: unknown field "syringe"`,
 		`{"liquid":{"kcal":1}}`:       `portion: liquid: json: unknown field "kcal"`,
 		`{"liquid":{"energy":"1.0"}}`: `units: energy per volume "1.0": no unit`,
@@ -434,7 +434,7 @@ func TestFeedPlansThroughJSON(t *testing.T) {
 		}
 	}
 	for in, want := range map[string]string{
-		`{"most":20}`:                    `portion: tube.most "number": want text with a unit, as in "100 g"`,
+		`{"most":20}`:                    `portion: tube.most "number": want text with a unit, as in "100 mL"`,
 		`{"flush":"10 mL","flush":"20"}`: `portion: tube: `,
 		`{"by":"me"}`:                    `portion: tube: json: unknown field "by"`,
 	} {

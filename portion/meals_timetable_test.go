@@ -286,7 +286,7 @@ func TestTimetableJSON(t *testing.T) {
 		`{"parts":"2"}`:            `portion: mealtime.parts "string": want a whole number`,
 		`{"parts":1,"parts":2}`:    `portion: mealtime: `,
 		`{"foods":"wet"}`:          `portion: mealtime.foods "string": want an array`,
-		`{"at":730}`:               `portion: mealtime.at "number": want text`,
+		`{"at":730}`:               `portion: mealtime.at "number": want text: hours and minutes of a 24-hour clock, as in "07:30"`,
 		`[{"at":"07:30"}]`:         `portion: mealtime "array": want an object`,
 		`{"at":"07:30"} {"at":""}`: `invalid character`,
 	} {

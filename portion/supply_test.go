@@ -383,7 +383,7 @@ func TestSupplyJSON(t *testing.T) {
 	}
 	for in, want := range map[string]string{
 		`{"days":28,"month":1}`:        `portion: supply: json: unknown field "month"`,
-		`{"waste":5}`:                  `portion: supply.waste "number": want text with a unit, as in "100 g"`,
+		`{"waste":5}`:                  `portion: supply.waste "number": want text with a unit, as in "100 %"`,
 		`{"days":"28"}`:                `portion: supply.days "string": want a whole number`,
 		`{"store":[{"mass":5}]}`:       `portion: stock.mass "number": want text with a unit, as in "100 g"`,
 		`{"store":[{"kilograms":"5"}]`: `unexpected end`,

@@ -299,6 +299,7 @@ var badTexts = []badText{
 	{energy, "356 c.", `units: energy "356 c.": unknown unit "c.": want kcal, kJ, Mcal, MJ, cal_th or J`},
 	{mass, "1 m", `units: mass "1 m": "m" is a unit of length: want kg, g, mg, lb or oz`}, // in no doubt
 	{mass, "2 cups", `units: mass "2 cups": "cups" is a unit of volume: want kg, g, mg, lb or oz`},
+	{energy, "5 gr", `units: energy "5 gr": "gr" is a unit of mass: want kcal, kJ, Mcal, MJ, cal_th or J`},
 	{energyPerVolume, "1490 kJ/cup", `units: energy per volume "1490 kJ/cup": unknown unit "kJ/cup": want kcal/mL, kcal/100 mL, kcal/L, kcal/US cup, kcal/label cup, kcal/metric cup, kcal/fl oz, kcal/tbsp, kcal/tsp, kJ/mL, kJ/100 mL or kJ/L`},
 
 	// Out of what a float64 holds, at both ends, by the number or by the unit.

@@ -58,7 +58,7 @@ const maxShown = 50
 // more than 50 it has the first 50 and says how many more there are, as in
 // "; and 12 more"; the list itself holds them all.
 func (l ErrorList) Error() string {
-	s := make([]string, 0, maxShown+1)
+	var s []string
 	for i, err := range l {
 		if i == maxShown {
 			s = append(s, "and "+strconv.Itoa(len(l)-i)+" more")

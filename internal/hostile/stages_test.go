@@ -42,13 +42,13 @@ func TestStagesAreRefused(t *testing.T) {
 		{stageRecord, `{"stage":"adult","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9","days_unfed":"1"},"status":"neutered"}`, field, `energy: animal.days_unfed "string": want a whole number`},
 		{stageRecord, `{"stage":"adult","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9","days_unfed":1.5},"status":"neutered"}`, field, `energy: animal.days_unfed "number 1.5": want a whole number`},
 		{stageRecord, `{"stage":"adult","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9","days_unfed":1e+30},"status":"neutered"}`, field, `energy: animal.days_unfed "number 1e+30": want a whole number`},
-		{stageRecord, `{"stage":"adult","animal":{"species":"dog","weight":"24.9 kg","condition":5},"status":"neutered"}`, field, `energy: animal.condition "number": want text`},
-		{stageRecord, `{"stage":"adult","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9","age":3},"status":"neutered"}`, field, `energy: animal.age "number": want text`},
+		{stageRecord, `{"stage":"adult","animal":{"species":"dog","weight":"24.9 kg","condition":5},"status":"neutered"}`, field, `energy: animal.condition "number": want text: the score with its scale, as in "5/9" or "3/5"`},
+		{stageRecord, `{"stage":"adult","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9","age":3},"status":"neutered"}`, field, `energy: animal.age "number": want text: a whole number above 0 and its unit, d, wk, mo or y, as in "12 wk", up to 40 y`},
 		{stageRecord, `{"stage":"adult","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9","name":"Rex"},"status":"neutered"}`, other, `energy: animal: json: unknown field "name"`},
-		{stageRecord, `{"stage":"adult","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9"},"status":true}`, field, `energy: adult.status "bool": want text`},
+		{stageRecord, `{"stage":"adult","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9"},"status":true}`, field, `energy: adult.status "bool": want text: neutered, intact, inactive, senior or unknown`},
 		{stageRecord, `{"stage":"gestation","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9"},"week":"3"}`, field, `energy: gestation.week "string": want a whole number`},
-		{stageRecord, `{"stage":"lactation","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9"},"young":99999999999999999999}`, field, `energy: lactation.young "number 99999999999999999999": want a whole number`},
-		{stageRecord, `{"stage":"refeeding","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9"},"ladder":[25,50,100]}`, field, `energy: refeeding.ladder "array": want text`},
+		{stageRecord, `{"stage":"lactation","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9"},"young":99999999999999999999}`, field, `energy: lactation.young "number 99999999999999999999": want a whole number of at most 18 digits`},
+		{stageRecord, `{"stage":"refeeding","animal":{"species":"dog","weight":"24.9 kg","condition":"5/9"},"ladder":[25,50,100]}`, field, `energy: refeeding.ladder "array": want text: three_day, four_day, full, or 1 to 14 steps in percent of resting energy, each above 1 % and at most 100 % and none below the one before, as in "25/50/75/100 %"`},
 
 		// A weight that no such animal has.
 		{stageRecord, `{"stage":"adult","animal":{"species":"dog","condition":"5/9"},"status":"neutered"}`, field, `energy: weight "": want 800 g to 120 kg for an adult dog (not given)`},

@@ -5,6 +5,8 @@ import (
 	"encoding/json"
 	"errors"
 	"reflect"
+	"strconv"
+	"strings"
 
 	"example.org/bowlgram/units"
 )
@@ -40,7 +42,7 @@ func Into(pkg, name string, data []byte, v any) error {
 		if kind.Field != "" {
 			name += "." + kind.Field
 		}
-		return &units.FieldError{Package: pkg, Field: name, Value: kind.Value, Accepted: accepts(kind.Type)}
+		return &units.FieldError{Package: pkg, Field: name, Value: kind.Value, Accepted: accepts(kind.Type, kind.Value)}
 	}
 	return &recordError{pkg, name, err}
 }
@@ -55,19 +57,49 @@ func (e *recordError) Error() string { return e.pkg + ": " + e.name + ": " + e.e
 
 func (e *recordError) Unwrap() error { return e.err }
 
-// accepts names the JSON that a value of type t is written as.
-func accepts(t reflect.Type) string {
-	switch k := t.Kind(); {
-	case k == reflect.Float64:
-		return `text with a unit, as in "100 g"`
-	case k == reflect.String, reflect.PointerTo(t).Implements(reflect.TypeFor[encoding.TextUnmarshaler]()):
+// accepts names the JSON that a value of type t is written as, where value is not.
+func accepts(t reflect.Type, value string) string {
+	v := reflect.New(t)
+	if u, ok := v.Interface().(encoding.TextUnmarshaler); ok {
+		if t.Kind() == reflect.Float64 {
+			return example(v.Elem())
+		}
+		return form(u)
+	}
+	switch {
+	case t.Kind() == reflect.String:
 		return "text"
-	case k == reflect.Bool:
+	case t.Kind() == reflect.Bool:
 		return "true or false"
-	case k == reflect.Int || k == reflect.Int64:
+	case v.Elem().CanInt():
+		if digits, ok := strings.CutPrefix(value, "number "); ok && strings.Trim(digits, "-0123456789") == "" {
+			return "a whole number of at most 18 digits"
+		}
 		return "a whole number"
-	case k == reflect.Slice || k == reflect.Array:
+	case v.Elem().CanFloat():
+		return "a number, at most 1e308"
+	case t.Kind() == reflect.Slice || t.Kind() == reflect.Array:
 		return "an array"
 	}
 	return "an object"
+}
+
+// example shows a hundred of the quantity q.
+func example(q reflect.Value) string {
+	q.SetFloat(100)
+	if m, ok := q.Interface().(encoding.TextMarshaler); ok {
+		if text, err := m.MarshalText(); err == nil {
+			return "text with a unit, as in " + strconv.Quote(string(text))
+		}
+	}
+	return "text with a unit"
+}
+
+// form says what texts u reads, which is what it says of one that it refuses.
+func form(u encoding.TextUnmarshaler) string {
+	var field *units.FieldError
+	if errors.As(u.UnmarshalText([]byte{0}), &field) && field.Accepted != "" {
+		return "text: " + field.Accepted
+	}
+	return "text"
 }

@@ -13,8 +13,35 @@ type weighed struct {
 	Times int        `json:"times"`
 	Often bool       `json:"often"`
 	List  []string   `json:"list"`
-	Inner inner      `json:"inner"`
+	Part  float64    `json:"part"`
+
+	Water   units.Percent       `json:"water"`
+	Density units.EnergyDensity `json:"density"`
+	Sort    sort                `json:"sort"`
+	Any     anything            `json:"any"`
+	Shaky   shaky               `json:"shaky"`
+
+	Inner inner `json:"inner"`
 }
+
+// sort says what it reads, anything says nothing, and shaky can't be written.
+type (
+	sort     uint8
+	anything string
+	shaky    float64
+)
+
+func (s *sort) UnmarshalText(text []byte) error {
+	if string(text) != "good" {
+		return &units.FieldError{Package: "pkg", Field: "sort", Value: string(text), Accepted: "good or bad"}
+	}
+	*s = 1
+	return nil
+}
+
+func (a *anything) UnmarshalText(text []byte) error { *a = anything(text); return nil }
+
+func (s *shaky) UnmarshalText([]byte) error { return nil }
 
 type inner struct {
 	A int `json:"a"`
@@ -27,16 +54,27 @@ func (i *inner) UnmarshalJSON(data []byte) error {
 
 func TestErrorOfARecordIsInWords(t *testing.T) {
 	for text, want := range map[string]string{
-		`{"mass":5}`:          `pkg: outer.mass "number": want text with a unit, as in "100 g"`,
-		`{"name":5}`:          `pkg: outer.name "number": want text`,
-		`{"times":"5"}`:       `pkg: outer.times "string": want a whole number`,
-		`{"often":1}`:         `pkg: outer.often "number": want true or false`,
-		`{"list":"a"}`:        `pkg: outer.list "string": want an array`,
-		`[]`:                  `pkg: outer "array": want an object`,
-		`{"inner":{"a":"x"}}`: `pkg: inner.a "string": want a whole number`,
-		`{"inner":{"b":1}}`:   `pkg: inner: json: unknown field "b"`,
-		`{"b":1}`:             `pkg: outer: json: unknown field "b"`,
-		`{"mass":"5"}`:        `pkg: outer: units: mass "5": no unit: want kg, g, mg, lb or oz`,
+		`{"mass":5}`:                           `pkg: outer.mass "number": want text with a unit, as in "100 g"`,
+		`{"name":5}`:                           `pkg: outer.name "number": want text`,
+		`{"times":"5"}`:                        `pkg: outer.times "string": want a whole number`,
+		`{"mass":null,"times":null,"water":9}`: `pkg: outer.water "number": want text with a unit, as in "100 %"`,
+		`{"density":3560}`:                     `pkg: outer.density "number": want text with a unit, as in "100 kcal/kg"`,
+		`{"shaky":1}`:                          `pkg: outer.shaky "number": want text with a unit`,
+		`{"sort":1}`:                           `pkg: outer.sort "number": want text: good or bad`,
+		`{"any":1}`:                            `pkg: outer.any "number": want text`,
+		`{"part":"1"}`:                         `pkg: outer.part "string": want a number, at most 1e308`,
+		`{"part":1e999}`:                       `pkg: outer.part "number 1e999": want a number, at most 1e308`,
+		`{"times":1e999}`:                      `pkg: outer.times "number 1e999": want a whole number`,
+		`{"times":1.5}`:                        `pkg: outer.times "number 1.5": want a whole number`,
+		`{"times":1e3}`:                        `pkg: outer.times "number 1e3": want a whole number`,
+		`{"times":-99999999999999999999}`:      `pkg: outer.times "number -99999999999999999999": want a whole number of at most 18 digits`,
+		`{"often":1}`:                          `pkg: outer.often "number": want true or false`,
+		`{"list":"a"}`:                         `pkg: outer.list "string": want an array`,
+		`[]`:                                   `pkg: outer "array": want an object`,
+		`{"inner":{"a":"x"}}`:                  `pkg: inner.a "string": want a whole number`,
+		`{"inner":{"b":1}}`:                    `pkg: inner: json: unknown field "b"`,
+		`{"b":1}`:                              `pkg: outer: json: unknown field "b"`,
+		`{"mass":"5"}`:                         `pkg: outer: units: mass "5": no unit: want kg, g, mg, lb or oz`,
 	} {
 		set := false
 		err := Record("pkg", "outer", []byte(text), func(weighed) { set = true })

@@ -36,6 +36,7 @@ func Decode(data []byte, v any) error {
 // unique refuses an object, at any depth, with two members of one name.
 func unique(data []byte) error {
 	d := json.NewDecoder(bytes.NewReader(data))
+	d.UseNumber()              // one that is too large is the matter of its member
 	var open []map[string]bool // the objects around, nil for an array
 	name := false              // whether a name comes next
 	for {
