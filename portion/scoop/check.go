@@ -166,8 +166,8 @@ func checkLevel(errs units.ErrorList, level units.Percent) units.ErrorList {
 		return errs
 	}
 	hint := ""
-	if 0.5 <= level && level < 1 {
-		hint = units.Percent(100*level).String() + "?"
+	if p := 100 * level; leastLevel <= p && p <= mostLevel { // a part of one
+		hint = p.String() + "?"
 	}
 	return append(errs, fault("level", level.String(), "50 % to 99.999 %", hint))
 }

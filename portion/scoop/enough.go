@@ -28,16 +28,15 @@ func (c Calibration) Enough(within, level units.Percent) (int, error) {
 	reached := func(n int) units.Percent {
 		return units.Percent(100 * c.ofMeanOf(n).half(level) / c.Mean)
 	}
-	n := leastWeighings + sort.Search(mostWeighings-leastWeighings+1, func(i int) bool {
-		return reached(leastWeighings+i) <= within
-	})
-	if n > mostWeighings {
+	if best := reached(mostWeighings); best > within {
 		hint := "the spread of the cup is too wide"
-		if float64(fromScale(c.Readability).square) > c.fromScatter(1.0/mostWeighings).square {
+		if fromScale(c.Readability).square > c.fromScatter(1.0/mostWeighings).square {
 			hint = "the steps of the scale are too coarse"
 		}
-		best := units.Percent(math.Ceil(float64(reached(mostWeighings))*1000) / 1000)
+		best = units.Percent(math.Ceil(float64(best)*1000) / 1000)
 		return 0, fault("within", within.String(), best.String()+" or more, which 10000 weighings reach", hint)
 	}
-	return n, nil
+	return leastWeighings + sort.Search(mostWeighings-leastWeighings, func(i int) bool {
+		return reached(leastWeighings+i) <= within
+	}), nil
 }

@@ -125,7 +125,7 @@ func (c Comparison) Explain() string {
 	}
 	w := working{decimals: decimals(c.From)}
 	w.line("given", w.grams(c.From)+" against "+w.grams(c.To))
-	w.line("differs", "by "+w.change(c.Difference)+", "+changePercent(c.Difference, c.From)+"; with "+
+	w.line("differs", "by "+w.change(c.Difference)+", "+signed(float64(100*c.Difference/c.From), 1)+" %; with "+
 		c.Level.String()+" confidence the true difference is "+w.change(c.Interval.Low)+" to "+w.change(c.Interval.High))
 	if c.Different {
 		w.line("so", "the two differ")

@@ -20,34 +20,26 @@ func round(x float64, n int) string {
 	return s
 }
 
+// signed is round with the sign of what is above zero, unless it is written as zero.
+func signed(x float64, n int) string {
+	s := round(x, n)
+	if x > 0 && strings.Trim(s, "0.") != "" {
+		return "+" + s
+	}
+	return s
+}
+
 // decimals returns how many decimals of a gram are written where masses are about
 // m: one, and for less than 10 g as many as give three digits.
 func decimals(m units.Mass) int {
-	if m >= 10*units.Gram {
-		return 1
-	}
-	return min(2-int(math.Floor(math.Log10(m.Grams()))), 6)
+	return max(1, 2-int(math.Floor(math.Log10(m.Grams()))))
 }
 
 // grams writes a mass.
 func (w *working) grams(m units.Mass) string { return round(m.Grams(), w.decimals) + " g" }
 
-// step writes the step of a scale: one in pounds or ounces to six digits.
-func step(m units.Mass) string {
-	digits, err := strconv.ParseFloat(strconv.FormatFloat(m.Grams(), 'g', 6, 64), 64)
-	if err != nil {
-		return m.String()
-	}
-	return units.Mass(digits).String()
-}
-
 // change writes a mass as a change.
-func (w *working) change(m units.Mass) string {
-	if m > 0 {
-		return "+" + w.grams(m)
-	}
-	return w.grams(m)
-}
+func (w *working) change(m units.Mass) string { return signed(m.Grams(), w.decimals) + " g" }
 
 // interval writes the ends of an interval of masses.
 func (w *working) interval(r units.Range[units.Mass]) string {
@@ -57,11 +49,5 @@ func (w *working) interval(r units.Range[units.Mass]) string {
 // percent writes a percentage to one decimal.
 func percent(p units.Percent) string { return round(float64(p), 1) + " %" }
 
-// changePercent writes a part of a mass as a change.
-func changePercent(part, whole units.Mass) string {
-	p := units.Percent(100 * part / whole)
-	if s := percent(p); p > 0 {
-		return "+" + s
-	}
-	return percent(p)
-}
+// step writes the step of a scale: one in pounds or ounces to six digits.
+func step(m units.Mass) string { return strconv.FormatFloat(m.Grams(), 'g', 6, 64) + " g" }

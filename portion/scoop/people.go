@@ -82,7 +82,7 @@ func components(each []Calibration, level units.Percent) (People, error) {
 	between /= people - 1
 	// The number of weighings a person, as it counts where they differ.
 	often := (weighings - squares/weighings) / (people - 1)
-	below := uncertainty{within, freedom}.plus(uncertainty{often * rounding, math.Inf(1)})
+	below := uncertainty{within, freedom}.plus(certain(often * rounding))
 	variance := math.Max(0, (between-below.square)/often)
 	p.Mean = units.Mass(means / people)
 	p.Uncertainty = units.Mass(math.Sqrt((variance + rounding + fills/people) / people))
@@ -107,7 +107,7 @@ const mostF = 1000000
 // isTested reports whether the test of p may come from ComparePeople too.
 func (p People) isTested() bool {
 	return p.isResult() && p.Count <= mostPeople && leastWeighings*p.Count <= p.Weighings &&
-		p.F >= 0 && p.Critical > 0 && !math.IsInf(p.F, 0) && !math.IsInf(p.Critical, 0) && len(checkLevel(nil, p.Level)) == 0
+		0 <= p.F && p.F <= math.MaxFloat64 && 0 < p.Critical && p.Critical <= math.MaxFloat64 && len(checkLevel(nil, p.Level)) == 0
 }
 
 // WithinCV returns Within in percent of the mean, 0 for what can't come from ComparePeople.

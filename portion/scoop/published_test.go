@@ -160,9 +160,18 @@ func TestBothScalesOfAComparisonCount(t *testing.T) {
 }
 
 func TestTheFirstOfEqualWeighingsIsNamed(t *testing.T) {
-	c := calibrate(t, 98, 95, 101, 95, 101)
-	if c.Lowest != (scoop.Weighing{Number: 2, Mass: 95 * g}) || c.Highest != (scoop.Weighing{Number: 3, Mass: 101 * g}) {
-		t.Errorf("%+v", c)
+	for _, tt := range []struct {
+		weighings []float64
+		low, high int
+	}{
+		{[]float64{98, 95, 101, 95, 101}, 2, 3},
+		{[]float64{95, 95, 101, 101}, 1, 3},
+		{[]float64{101, 101, 95, 95}, 3, 1},
+	} {
+		c := calibrate(t, tt.weighings...)
+		if c.Lowest != (scoop.Weighing{Number: tt.low, Mass: 95 * g}) || c.Highest != (scoop.Weighing{Number: tt.high, Mass: 101 * g}) {
+			t.Errorf("%v: %+v", tt.weighings, c)
+		}
 	}
 }
 

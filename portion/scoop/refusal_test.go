@@ -61,14 +61,6 @@ func TestReadabilityMayBeInOunces(t *testing.T) {
 	}
 }
 
-// The sum of equal weighings that were converted differs in its last bits.
-func TestWeighingsThatDifferByABitAreEqual(t *testing.T) {
-	c, err := scoop.Calibrate([]units.Mass{0.3, 0.1 + 0.2, 0.3}, 0.1)
-	if err != nil || c.SD != 0 || c.Mean != 0.3 {
-		t.Errorf("%+v, %v", c, err)
-	}
-}
-
 func TestMethodsRefuse(t *testing.T) {
 	c := scoop.Calibration{N: 10, Mean: 100 * g, SD: 5 * g}
 	coarse := scoop.Calibration{N: 10, Mean: 100 * g, SD: 0.01 * g, Readability: 5 * g}

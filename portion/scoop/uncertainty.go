@@ -20,11 +20,14 @@ func (c Calibration) fromScatter(k float64) uncertainty {
 	return uncertainty{k * float64(c.SD) * float64(c.SD), float64(c.N - 1)}
 }
 
-// fromScale is the part of a scale's rounding, which is known without
-// weighings: a twelfth of the squared step (JCGM 100:2008, F.2.2.1).
+// fromScale is the part of a scale's rounding: a twelfth of the squared step
+// (JCGM 100:2008, F.2.2.1).
 func fromScale(step units.Mass) uncertainty {
-	return uncertainty{float64(step) * float64(step) / 12, math.Inf(1)}
+	return certain(float64(step) * float64(step) / 12)
 }
+
+// certain is a part that is known without weighings.
+func certain(square float64) uncertainty { return uncertainty{square, math.Inf(1)} }
 
 // plus combines uncorrelated parts: the squares add up, and the effective degrees of
 // freedom are those of Welch and Satterthwaite (JCGM 100:2008, G.4.1).
