@@ -83,6 +83,11 @@ func TestPaceThatIsShort(t *testing.T) {
 // 25 % at once is the most of a published schedule (Missouri; SACN p. 386).
 func TestRiseThatIsSteep(t *testing.T) {
 	for steps, want := range map[string]string{
+		"10 %, 30 %, 55 %, 80 %, 100 %": "",
+		// The largest is told, the first of two.
+		"24 %, 49.5 %, 75 %, 100 %": "from 24 % to 49.5 % at once: no published schedule rises by more than 25 %",
+		"30 %, 50 %, 75 %, 100 %":   "from 0 % to 30 % at once: no published schedule rises by more than 25 %",
+		"26 %, 53 %, 81 %, 100 %":   "from 53 % to 81 % at once: no published schedule rises by more than 25 %",
 		"25 %, 50 %, 75 %, 100 %":   "",
 		"25 %, 49.5 %, 75 %, 100 %": "from 49.5 % to 75 % at once: no published schedule rises by more than 25 %",
 		"25.5 %, 50 %, 75 %, 100 %": "from 0 % to 25.5 % at once: no published schedule rises by more than 25 %",

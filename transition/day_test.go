@@ -22,7 +22,7 @@ func TestDateCountsCalendarDays(t *testing.T) {
 		{time.Date(2028, 2, 28, 0, 0, 0, 0, time.UTC), 3, "2028-03-01T00:00:00Z"},
 		{time.Date(2026, 12, 31, 0, 0, 0, 0, time.UTC), 2, "2027-01-01T00:00:00Z"},
 	} {
-		if got := (transition.Day{Number: tt.number}).Date(tt.start).Format(time.RFC3339); got != tt.want {
+		if got := (transition.Day{Number: tt.number}).Date(tt.start).Format(time.RFC3339Nano); got != tt.want {
 			t.Errorf("day %d from %v: %s, want %s", tt.number, tt.start, got, tt.want)
 		}
 	}

@@ -81,6 +81,12 @@ func TestEventsThatAreRefused(t *testing.T) {
 			t.Errorf("%+v\ngot  %v\nwant %s", tt.events, err, tt.want)
 		}
 	}
+	// A year and a day, ours, is a plan still: 7 days, five times 60 and 59 more.
+	whole := toSlim()
+	whole.Events = []transition.Event{{2, transition.Hold, 60}, {3, transition.Hold, 60}, {4, transition.Hold, 60}, {5, transition.Hold, 60}, {6, transition.Hold, 60}, {7, transition.Hold, 59}}
+	if days, err := whole.Days(oakum()); err != nil || len(days) != 366 {
+		t.Errorf("%d days, %v", len(days), err)
+	}
 	p := transition.Plan{To: diet.Only(slimDry), Steps: transition.Immediate, Meals: 3, Scale: 1, Events: []transition.Event{{2, transition.Stop, 0}}}
 	if _, err := p.Days(oakum()); err == nil || err.Error() != `transition: from "0 foods": want the old food, for an event that goes back to it` {
 		t.Errorf("back to a food nobody knows: %v", err)

@@ -88,7 +88,7 @@ func TestExplainOfWhatHasNoEnd(t *testing.T) {
 		t.Errorf("stopped: %v\n%s", err, text)
 	}
 	p = transition.Plan{To: diet.Only(slimDry), Steps: transition.Immediate, Meals: 3, Scale: units.Gram}
-	if text, err = p.Explain(oakum()); err != nil || strings.Contains(text, "shares ") {
+	if text, err = p.Explain(oakum()); err != nil || strings.Contains(text, "shares ") || !strings.Contains(text, "steps     immediate, all new on day 1; ") {
 		t.Errorf("at once: %v\n%s", err, text)
 	}
 }

@@ -2,6 +2,7 @@ package transition
 
 import (
 	"fmt"
+	"math"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
@@ -15,7 +16,7 @@ func allFixed(menu diet.Menu) bool {
 		if menu[i].Treat {
 			continue
 		}
-		if m, ok := menu[i].Amount.Fixed(); !ok || !(m > 0 && m < 20*units.Kilogram) {
+		if m, ok := menu[i].Amount.Fixed(); !ok || !(m > 0) || math.IsInf(float64(m), 0) {
 			return false
 		}
 		n++
@@ -55,9 +56,6 @@ func resolve(menu diet.Menu, need energy.Estimate) (diet.Menu, error) {
 		}
 	}
 	density := units.EnergyDensity(left / units.Energy(unknown) * 1000) // kcal/kg
-	if !(left > 0) {
-		return nil, impossible(menu, need, density)
-	}
 	all := need.Daily
 	for i := range menu {
 		if menu[i].Treat {
@@ -75,7 +73,7 @@ func resolve(menu diet.Menu, need energy.Estimate) (diet.Menu, error) {
 		}
 		if noEnergy(&item.Food) {
 			item.Food.Label.Energy = density
-			if _, err := item.Food.Density(); err != nil {
+			if _, err := item.Food.Density(); err != nil { // below nothing, too
 				return nil, impossible(menu, need, density)
 			}
 		}

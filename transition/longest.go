@@ -25,10 +25,10 @@ func (e *StockError) Error() string {
 
 // LongestSteps returns the steps of p where the stock of the old foods lasts, and
 // else the longest schedule that it allows: the plan's own steps with fewer days
-// each, or a shorter published one. A ferret is never put on a shorter one of fewer
-// than ten steps (ours). Where none lasts the error is a *StockError. A food
-// without a stock, and one that goes on in the new menu, is taken to last. Events
-// are refused, since what they did is eaten.
+// each, or a published one that is no longer. A ferret is never put on another one
+// of fewer than ten steps (ours). Where none lasts the error is a *StockError. A
+// food without a stock, and one that goes on in the new menu, is taken to last.
+// Events are refused, since what they did is eaten.
 func (p Plan) LongestSteps(need energy.Estimate, stock ...portion.Stock) (Steps, error) {
 	errs := add(nil, checkStock(p.foods(), stock))
 	if len(p.Events) > 0 {
@@ -77,16 +77,16 @@ func (p *Plan) goesOn(food string) bool {
 	return slices.ContainsFunc(p.To, func(i diet.Item) bool { return i.Food.Name == food })
 }
 
-// candidates returns the schedules to try: one's own, and those that are shorter,
+// candidates returns the schedules to try: one's own, and those that are no longer,
 // the longest first.
 func candidates(own Steps, species energy.Species) []Steps {
 	var list []Steps
-	for days := own.longest(); days > 1; days-- {
-		list = append(list, own.capped(days-1))
+	for days := range own.longest() - 1 {
+		list = append(list, own.capped(days+1))
 	}
 	list = append(list, TenSteps, FourStages, FourDays)
 	list = slices.DeleteFunc(list, func(s Steps) bool {
-		return s.Days() >= own.Days() || species == energy.Ferret && s.Len() < TenSteps.Len()
+		return s.Days() > own.Days() || species == energy.Ferret && s.Len() < TenSteps.Len()
 	})
 	slices.SortStableFunc(list, func(a, b Steps) int { return b.Days() - a.Days() })
 	return append([]Steps{own}, list...)

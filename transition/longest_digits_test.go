@@ -42,6 +42,14 @@ func TestNextScheduleWhereAGramIsMissing(t *testing.T) {
 			t.Errorf("%v g: %v", tt.takes-0.6, s)
 		}
 	}
+	// A published one of as many days is better than nine tenths at once after 3 days.
+	p.Steps = mustSteps("10 % 6 d, 100 %")
+	for takes, want := range map[units.Mass]string{1620: "10 % 6 d, 100 %", 1350: "four_stages", 900: "four_stages", 810: "10 % 3 d, 100 %"} {
+		if s, err := p.LongestSteps(oakum(), inStore(houseDry, takes)); err != nil || s.String() != want {
+			t.Errorf("%v: %v, %v, want %s", takes, s, err, want)
+		}
+	}
+	p.Steps = mustSteps("20 % 9 d, 60 % 3 d, 100 %")
 	// Of what is there two decimals are said.
 	_, err := p.LongestSteps(oakum(), inStore(houseDry, 123.456))
 	const want = `transition: 123.46 g of Tarnwick House Dog Dry is too little for a change by steps: 20 %, 60 %, 100 % needs 360 g: want more of it`

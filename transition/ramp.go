@@ -78,7 +78,8 @@ func (r Ramp) check() error {
 func (r Ramp) days(first, last int, need func(day int) energy.Estimate) ([]Day, error) {
 	var errs units.ErrorList
 	var days []Day
-	for number := first; number <= last; number++ {
+	for i := range last - first + 1 {
+		number := first + i
 		d, err := r.day(number, need(number))
 		if err != nil {
 			errs = addDay(errs, number, err)

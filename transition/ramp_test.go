@@ -3,6 +3,7 @@ package transition_test
 import (
 	"errors"
 	"math"
+	"strconv"
 	"testing"
 
 	"example.org/bowlgram/diet"
@@ -49,6 +50,9 @@ func TestLadderOfTheDemo(t *testing.T) {
 				t.Errorf("day %d, meal %d: %v", d.Number, m.Number, m.Mass)
 			}
 		}
+		if d.Share != 100 || d.Step != 0 {
+			t.Errorf("day %d: %v, step %d", d.Number, d.Share, d.Step)
+		}
 		if d.Cautions[0].Level.String() != "refer" {
 			t.Errorf("day %d: %s comes first", d.Number, d.Cautions[0])
 		}
@@ -84,8 +88,30 @@ func TestRampsThatAreRefused(t *testing.T) {
 		`portion: scale step "0 g": want 1 mg to 1 kg, as in 0.1 g, 1 g or 5 g; portion: meals "0": want 1 to 24 a day; diet: menu: menu "0 foods": want 1 to 8 foods` {
 		t.Errorf("%v", err)
 	}
-	if _, err := r.DaysWith(0, nil); err == nil || err.Error() != `transition: days "0": want 1 to 366` {
-		t.Errorf("%v", err)
+	for _, days := range []int{-1, 0, 367} {
+		if _, err := r.DaysWith(days, nil); err == nil || err.Error() != `transition: days "`+strconv.Itoa(days)+`": want 1 to 366` {
+			t.Errorf("%v", err)
+		}
+	}
+	for _, days := range []int{1, 366} { // a year and a day: ours
+		if got, err := r.DaysWith(days, func(int) energy.Estimate { return oakum() }); err != nil || len(got) != days {
+			t.Errorf("%d of %d days, %v", len(got), days, err)
+		}
+	}
+	// That fewer than 4 meals are refused is ours.
+	for meals, want := range map[int]string{
+		1: `transition: meals "1": want 4 or more: small meals through the day`,
+		3: `transition: meals "3": want 4 or more: small meals through the day`,
+		4: "",
+	} {
+		few, got := r, ""
+		few.Meals = meals
+		if _, err := few.Refeeding(starved("25/25/50/75/100 %")); err != nil {
+			got = err.Error()
+		}
+		if got != want {
+			t.Errorf("%d meals: %q, want %q", meals, got, want)
+		}
 	}
 	_, err = r.DaysWith(3, func(day int) energy.Estimate { return energy.Estimate{Daily: units.Energy(day - 2)} })
 	if err == nil || err.Error() != `transition: day 1: portion: need "-1 kcal": want an estimate of more than 0 kcal a day; `+

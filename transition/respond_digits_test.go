@@ -27,6 +27,10 @@ func TestDogsThatCannotWait(t *testing.T) {
 	}{
 		{growing(2.5*kg, 3.9*kg, 14*energy.Week), transition.CallNow},
 		{growing(2.5*kg, 4.1*kg, 14*energy.Week), transition.CallToday},
+		{growing(2.5*kg, 4*kg, 14*energy.Week), transition.CallToday},
+		{growing(2.5*kg, 0, 14*energy.Week), transition.CallToday}, // of no known breed
+		{growing(2*kg, 8*kg, 14*energy.Week), transition.CallToday},
+		{growing(3*kg, 30*kg, 56*energy.Day), transition.CallToday},
 		{growing(1.9*kg, 8*kg, 14*energy.Week), transition.CallNow},
 		{growing(2.1*kg, 8*kg, 14*energy.Week), transition.CallToday},
 		{growing(3*kg, 30*kg, 55*energy.Day), transition.CallNow},

@@ -50,9 +50,7 @@ func (p Plan) Shopping(days []Day, stock ...portion.Stock) ([]Purchase, error) {
 				x.Out = days[i].Number
 			}
 		}
-		if x.Need > x.Have {
-			x.Buy = sum(x.Need, -x.Have)
-		}
+		x.Buy = max(sum(x.Need, -x.Have), 0)
 		x.pack(f.Label.Packs)
 		if x.Need > 0 || x.Have > 0 {
 			list = append(list, x)

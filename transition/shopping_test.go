@@ -3,6 +3,7 @@ package transition_test
 import (
 	"errors"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -26,6 +27,12 @@ func TestShoppingForOakum(t *testing.T) {
 		{diet.Packs{}, 2000, transition.Purchase{Need: 1434, Have: 2000, Over: 566}},
 		{diet.Packs{}, 1434, transition.Purchase{Need: 1434, Have: 1434}},
 		{diet.Packs{{Net: 2 * kg}}, 0, transition.Purchase{Need: 1434, Buy: 1434, Pack: diet.Pack{Net: 2 * kg}, Packs: 1, Over: 566}},
+		{diet.Packs{{Net: 2 * kg}}, 2000, transition.Purchase{Need: 1434, Have: 2000, Over: 566}},
+		// Two of 717 g leave nothing, one of 300 g is more than 1 g.
+		{diet.Packs{{Net: 717}}, 0, transition.Purchase{Need: 1434, Buy: 1434, Pack: diet.Pack{Net: 717}, Packs: 2}},
+		{diet.Packs{{Net: 300}}, 1433, transition.Purchase{Need: 1434, Have: 1433, Buy: 1, Out: 7, Pack: diet.Pack{Net: 300}, Packs: 1, Over: 299}},
+		// Half a gram is eaten on the first day.
+		{diet.Packs{}, 0.5, transition.Purchase{Need: 1434, Have: 0.5, Buy: 1433.5, Out: 1}},
 		// Four of 400 g leave 166 g, one of 2 kg 566 g.
 		{diet.Packs{{Net: 2 * kg}, {Net: 400}}, 0, transition.Purchase{Need: 1434, Buy: 1434, Pack: diet.Pack{Net: 400}, Packs: 4, Over: 166}},
 		// The same left over from fewer packs.
@@ -52,6 +59,34 @@ func TestShoppingForOakum(t *testing.T) {
 	}
 }
 
+// What is neither eaten nor there stands on no list, but half a gram of either does.
+func TestFoodsOnTheShoppingList(t *testing.T) {
+	atOnce := toSlim()
+	atOnce.Steps = transition.Immediate
+	pinch := toSlim()
+	pinch.To = append(diet.Menu{{Food: catDry, Amount: diet.Fixed(0.5 * units.Gram)}}, pinch.To...)
+	pinch.Steps, pinch.Scale = transition.Immediate, 0.1*units.Gram
+	for _, tt := range []struct {
+		plan  transition.Plan
+		stock []portion.Stock
+		want  []string
+	}{
+		{atOnce, nil, []string{slimDry.Name}},
+		{atOnce, []portion.Stock{inStore(houseDry, 0)}, []string{slimDry.Name}},
+		{atOnce, []portion.Stock{inStore(houseDry, 0.5)}, []string{houseDry.Name, slimDry.Name}},
+		{pinch, nil, []string{catDry.Name, slimDry.Name}},
+	} {
+		list, err := tt.plan.Shopping(mustDays(t, tt.plan, oakum()), tt.stock...)
+		var names []string
+		for _, x := range list {
+			names = append(names, x.Food)
+		}
+		if err != nil || !slices.Equal(names, tt.want) {
+			t.Errorf("%v: %q, want %q, %v", tt.stock, names, tt.want, err)
+		}
+	}
+}
+
 func inStore(f diet.Food, m units.Mass) portion.Stock { return portion.Stock{Food: f, Mass: m} }
 
 func price(s string) diet.Price {
@@ -65,6 +100,10 @@ func price(s string) diet.Price {
 func TestStockThatIsRefused(t *testing.T) {
 	p := toSlim()
 	days := mustDays(t, p, oakum())
+	if _, err := p.Shopping(days, inStore(slimDry, units.Mass(math.Inf(-1)))); err == nil ||
+		err.Error() != `transition: stock[0].mass "not a finite number": want 0 g or more` {
+		t.Errorf("%v", err)
+	}
 	list, err := p.Shopping(days, inStore(asFed("hay", 2000), 1), inStore(slimDry, -1),
 		inStore(slimDry, units.Mass(math.NaN())), inStore(houseDry, units.Mass(math.Inf(1))), inStore(asFed(houseDry.Name, 3500), 1))
 	const want = `transition: stock[0].food "hay": want a food of the plan; transition: stock[1].mass "-1 g": want 0 g or more; ` +

@@ -162,6 +162,9 @@ func TestSignsAreReadBack(t *testing.T) {
 	if err := s.UnmarshalText([]byte("sneezing")); err == nil || err.Error() != want || s != transition.Dull {
 		t.Errorf("%v, %v", s, err)
 	}
+	if s, err := transition.ParseSigns("dull sneezing"); err == nil || s != 0 {
+		t.Errorf("%v beside %v", s, err)
+	}
 	for _, s := range []transition.Signs{1 << 7, 255} {
 		if _, err := s.MarshalText(); err == nil {
 			t.Errorf("%d is written", s)

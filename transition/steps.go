@@ -135,10 +135,10 @@ func checkSteps(steps []Step) string {
 			wrong = append(wrong, nth+" takes "+strconv.Itoa(s.Days)+" days")
 		}
 		switch {
-		case 0 < s.Share && s.Share <= minShare:
-			wrong = append(wrong, nth+" is "+s.Share.String()+": a fraction? that is "+(100*s.Share).String())
-		case !(minShare < s.Share && s.Share <= 100):
+		case !(0 < s.Share && s.Share <= 100):
 			wrong = append(wrong, nth+" is "+s.Share.String())
+		case s.Share <= minShare:
+			wrong = append(wrong, nth+" is "+s.Share.String()+": a fraction? that is "+(100*s.Share).String())
 		case i > 0 && s.Share <= steps[i-1].Share:
 			wrong = append(wrong, nth+" doesn't rise: "+s.Share.String()+" after "+steps[i-1].Share.String())
 		}

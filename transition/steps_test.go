@@ -84,6 +84,9 @@ func TestDefaultStepsFollowTheSpecies(t *testing.T) {
 	}
 }
 
+// twenty is the most steps of one's own: ours.
+const twenty = "5 %, 10 %, 15 %, 20 %, 25 %, 30 %, 35 %, 40 %, 45 %, 50 %, 55 %, 60 %, 65 %, 70 %, 75 %, 80 %, 85 %, 90 %, 95 %, 100 %"
+
 func TestStepsAreComparableAndReadBack(t *testing.T) {
 	if !reflect.TypeFor[transition.Steps]().Comparable() || !reflect.TypeFor[transition.Event]().Comparable() ||
 		!reflect.TypeFor[transition.Response]().Comparable() || !reflect.TypeFor[transition.Purchase]().Comparable() {
@@ -91,7 +94,7 @@ func TestStepsAreComparableAndReadBack(t *testing.T) {
 	}
 	for _, text := range []string{
 		"four_stages", "four_days", "ten_steps", "slow", "immediate",
-		"100 %", "25 % 2 d, 50 % 2 d, 75 % 2 d, 100 %", "33.3 % 10 d, 66.7 % 3 d, 100 % 2 d", "1.5 % 60 d, 100 %",
+		twenty, "100 %", "25 % 2 d, 50 % 2 d, 75 % 2 d, 100 %", "33.3 % 10 d, 66.7 % 3 d, 100 % 2 d", "1.5 % 60 d, 100 %",
 	} {
 		s, err := transition.ParseSteps(text)
 		if err != nil || s.String() != text {
@@ -132,6 +135,10 @@ func TestStepsThatAreRefused(t *testing.T) {
 		"50 % two d, 100 %":                  ` (step 1 takes "two d")`,
 		"50 % 0 d, 100 %":                    " (step 1 takes 0 days)",
 		"50 %, 100":                          ` (step 2 is "100")`,
+		"0 %, 100 %":                         " (step 1 is 0 %)",
+		"50 %, 100.5 %":                      " (step 2 is 100.5 %)",
+		"50 % 65535 d, 100 %":                " (step 1 takes 65535 days)",
+		"50 % 65536 d, 100 %":                ` (step 1 takes "65536 d")`,
 		strings.Repeat("2 %,", 21):           ` (step 22 is "")`,
 		strings.Repeat("2 %,", 20) + "100 %": " (21 steps)",
 	} {
