@@ -114,8 +114,8 @@ func TestAdequacyJSON(t *testing.T) {
 		`{"standard":"nrc"}`:        `diet: standard "nrc": want aafco, fediaf or nrc_2006`,
 		`{"daily":560}`:             `diet: adequacy.daily "number": want text with a unit, as in "100 kcal"`,
 		`{"profile":{"zinc":"1"}}`:  `diet: nutrient "zinc": want ` + nutrientList,
-		`{"intake":"70"}`:           `diet: adequacy: json: unknown field "intake"`,
-		`{"animal":{"mass":"1 g"}}`: `energy: animal: json: unknown field "mass"`,
+		`{"intake":"70"}`:           `diet: adequacy: json: unknown field "intake": want profile, form, standard, stage, animal, adult_weight or daily`,
+		`{"animal":{"mass":"1 g"}}`: `energy: animal: json: unknown field "mass": want species, weight, age, condition, ideal, days_unfed or circumstances`,
 	} {
 		if err := json.Unmarshal([]byte(s), &got); errorText(err) != want || got != a {
 			t.Errorf("%s: %v\nwant %s", s, err, want)

@@ -274,9 +274,9 @@ func TestMixJSON(t *testing.T) {
 		t.Errorf("read (-want +got):\n%s", diff)
 	}
 	for _, tt := range []struct{ text, want string }{
-		{`{"volume":"150 mL"}`, `diet: mix: json: unknown field "volume"`},
+		{`{"volume":"150 mL"}`, `diet: mix: json: unknown field "volume": want name, form, parts, water or made`},
 		{`{"water":125}`, `diet: mix.water "number": want text with a unit, as in "100 mL"`},
-		{`{"parts":[{"food":{},"grams":30}]}`, `diet: part: json: unknown field "grams"`},
+		{`{"parts":[{"food":{},"grams":30}]}`, `diet: part: json: unknown field "grams": want food or amount`},
 		{`{"parts":[{"food":{},"amount":"30"}]}`, `diet: amount "30": want a share as in 50 %, a mass as in 45 g, a count as in 2 biscuit, or rest`},
 	} {
 		err := json.Unmarshal([]byte(tt.text), &back)

@@ -57,7 +57,7 @@ func TestDayRecordsThatAreRefused(t *testing.T) {
 		t.Fatal(err)
 	}
 	for text, want := range map[string]string{
-		`{"day":1,"share":"25 %","grams":90}`: `transition: day: json: unknown field "grams"`,
+		`{"day":1,"share":"25 %","grams":90}`: `transition: day: json: unknown field "grams": want day, step, share, missed, foods, meals, energy, target or cautions`,
 		`{"day":1,"day":2}`:                   `transition: day: member "day" stands twice`,
 		`{"day":"1"}`:                         `transition: day.day "string": want a whole number`,
 		`{"day":1,"share":25}`:                `transition: day.share "number": want text with a unit, as in "100 %"`,
@@ -130,7 +130,7 @@ func TestPlanIsReadBack(t *testing.T) {
 		`{"scale":1}`:                          `transition: plan.scale "number": want text with a unit, as in "100 g"`,
 		`{"events":[{"day":2,"kind":"eat"}]}`:  `transition: event "eat": want hold, step_back, missed or stop`,
 		`{"events":[{"day":2,"Kind":"hold"}]}`: `transition: plan: member "Kind": want a name in lower case`,
-		`{"food":[]}`:                          `transition: plan: json: unknown field "food"`,
+		`{"food":[]}`:                          `transition: plan: json: unknown field "food": want from, to, steps, basis, meals, scale, by or events`,
 	} {
 		if err := json.Unmarshal([]byte(text), &back); err == nil || err.Error() != want || !back.Equal(p) {
 			t.Errorf("%s\ngot  %v\nwant %s", text, err, want)

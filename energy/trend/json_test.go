@@ -52,7 +52,7 @@ func TestLogsSurviveJSON(t *testing.T) {
 func TestRecordIsReadStrictly(t *testing.T) {
 	before := trend.Weighing{Date: on("2026-11-02"), Weight: 4300, Readability: 10}
 	for _, tt := range []struct{ text, want string }{
-		{`{"date":"2026-11-02","weight":"4.3 kg","readability":"10 g","weigth":"4 kg"}`, `trend: weighing: json: unknown field "weigth"`},
+		{`{"date":"2026-11-02","weight":"4.3 kg","readability":"10 g","weigth":"4 kg"}`, `trend: weighing: json: unknown field "weigth": want date, weight, readability or confirmed`},
 		{`{"date":"2026-11-02","weight":"4.3 kg","weight":"9.3 kg"}`, `trend: weighing: member "weight" stands twice`},
 		{`{"date":"2026-11-02","Weight":"4.3 kg"}`, `trend: weighing: member "Weight": want a name in lower case`},
 		{`{"weight":4.3}`, ``},
@@ -77,8 +77,8 @@ func TestRecordIsReadStrictly(t *testing.T) {
 		"served": new(trend.Served), "scored": new(trend.Scored), "plan": new(trend.Plan), "litter": new(trend.Litter),
 		"nursling": new(trend.Nursling), "order": new(trend.Order), "flag": new(trend.Flag),
 	} {
-		want := `trend: ` + name + `: json: unknown field "nonsense"`
-		if err := json.Unmarshal([]byte(`{"nonsense":1}`), v); err == nil || err.Error() != want {
+		want := `trend: ` + name + `: json: unknown field "nonsense": want `
+		if err := json.Unmarshal([]byte(`{"nonsense":1}`), v); err == nil || !strings.HasPrefix(err.Error(), want) {
 			t.Errorf("%T: %v, want %s", v, err, want)
 		}
 	}

@@ -13,7 +13,7 @@ func TestFoodsAreRefused(t *testing.T) {
 		{foodRecord, `{"name":"a","label":{"energy":"3560"}}`, parse, `diet: label: units: energy density "3560": no unit: want kcal/kg, kcal/g, kcal/100 g, kcal/lb, kcal/oz, Mcal/kg, kJ/100 g, kJ/g, kJ/kg or MJ/kg`},
 		{foodRecord, `{"name":"a","label":{"energy":"3560 kcal"}}`, parse, `diet: label: units: energy density "3560 kcal": "kcal" is a unit of energy: want kcal/kg, kcal/g, kcal/100 g, kcal/lb, kcal/oz, Mcal/kg, kJ/100 g, kJ/g, kJ/kg or MJ/kg`},
 		{foodRecord, `{"name":"a","label":{"energy":"356 kcal/cup"}}`, parse, `diet: label: units: energy density "356 kcal/cup": "kcal/cup" is a unit of energy per volume: want kcal/kg, kcal/g, kcal/100 g, kcal/lb, kcal/oz, Mcal/kg, kJ/100 g, kJ/g, kJ/kg or MJ/kg`},
-		{foodRecord, `{"name":"a","label":{"kcal":"3560 kcal/kg"}}`, other, `diet: label: json: unknown field "kcal"`},
+		{foodRecord, `{"name":"a","label":{"kcal":"3560 kcal/kg"}}`, other, `diet: label: json: unknown field "kcal": want energy, claim, half_step, serving, others or packs`},
 		{foodRecord, `{"name":"a","label":{"serving":"cup"}}`, field, `diet: serving "string": want an object`},
 		{foodRecord, `{"name":"a","label":{"serving":{"energy":356}}}`, field, `diet: serving.energy "number": want text with a unit, as in "100 kcal"`},
 		{foodRecord, `{"name":"a","label":{"others":{}}}`, field, `diet: others "object": want an array`},
@@ -26,7 +26,7 @@ func TestFoodsAreRefused(t *testing.T) {
 		{foodRecord, `{"name":"a","for":{"species":"dogs"}}`, field, `diet: species "dogs": want dog, cat, ferret or other`},
 		{foodRecord, `{"name":"a","role":"full"}`, field, `diet: role "full": want complete or complementary`},
 		{foodRecord, `{"name":"a","analysis":{"protein":24}}`, field, `diet: analysis.protein "number": want text with a unit, as in "100 %"`},
-		{foodRecord, `{"name":"a","analysis":{"carbs":"40 %"}}`, other, `diet: analysis: json: unknown field "carbs"`},
+		{foodRecord, `{"name":"a","analysis":{"carbs":"40 %"}}`, other, `diet: analysis: json: unknown field "carbs": want kind, protein, fat, fibre, moisture, ash, none or defaults`},
 		{foodRecord, `{"name":"a","predictor":"magic"}`, field, `diet: predictor "magic": want modified_atwater, atwater or four_step`},
 		{foodRecord, `{"name":"a","label":{"energy":"3560 kcal/kg","energy":"356 kcal/kg"}}`, other, `diet: food: member "energy" stands twice`},
 

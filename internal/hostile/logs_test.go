@@ -70,7 +70,7 @@ func TestLogsAreRefused(t *testing.T) {
 		{litterRecord, `{"species":"cat","born":"2026-10-30","milk":"1.02 kcal/mL","feeds":6,"nurslings":[{"name":"Pim","weights":[{"date":"2026-11-09","weight":"112 kg","readability":"1 g"}]}]}`, field, `energy: nursling 1 Pim weight "112 kg": want 40 g to 500 g for a week-2 nursling cat (grams? 112 g is 0.112 kg)`},
 		{litterRecord, `{"species":"cat","born":"2026-10-30","milk":"1.02 kcal/mL","feeds":6,"nurslings":[{"name":"Pim","weights":[{"date":"2026-11-09","weight":"112 g","readability":"1 g"}]},{"name":"Pim","weights":[{"date":"2026-11-09","weight":"112 g","readability":"1 g"}]}]}`, field, `trend: nursling 2 name "Pim": want each name once (stands twice)`},
 		{litterRecord, `{"species":"cat","born":"2026-10-30","milk":"1.02 kcal/mL","feeds":6,"nurslings":[{"name":"Pim","weights":[{"date":"2026-10-29","weight":"112 g","readability":"1 g"}]}]}`, field, `trend: nursling 1 Pim weighing 1 date "2026-10-29": want the day of birth, 2026-10-30, or later`},
-		{litterRecord, `{"species":"cat","born":"2026-10-30","milk":"1.02 kcal/mL","feeds":6,"nurslings":[{"name":"Pim","weights":[{"date":"2026-11-09","weight":"112 g","readability":"1 g"}]}],"nursling":1}`, other, `trend: litter: json: unknown field "nursling"`},
+		{litterRecord, `{"species":"cat","born":"2026-10-30","milk":"1.02 kcal/mL","feeds":6,"nurslings":[{"name":"Pim","weights":[{"date":"2026-11-09","weight":"112 g","readability":"1 g"}]}],"nursling":1}`, other, `trend: litter: json: unknown field "nursling": want species, born, milk, feeds, method or nurslings`},
 
 		// Changes of food.
 		{planRecord, `{}`, list, `portion: scale step "0 g": want 1 mg to 1 kg, as in 0.1 g, 1 g or 5 g; portion: meals "0": want 1 to 24 a day; diet: from: menu "0 foods": want 1 to 8 foods; diet: to: menu "0 foods": want 1 to 8 foods`},
@@ -110,6 +110,6 @@ func TestLogsAreRefused(t *testing.T) {
 		{planRecord, changeOf(`"meals":2,"scale":"1 g","events":[{"day":3,"kind":"stop"},{"day":5,"kind":"missed"}]`), field, `transition: events[1].day "5": want nothing after the stop on day 3 (to try again is a new plan)`},
 		{planRecord, changeOf(`"meals":2,"scale":"1 g","events":[{"day":5,"kind":"missed"},{"day":3,"kind":"missed"}]`), field, `transition: events[1].day "3": want a day after the missed on day 5, one event a day`},
 		{planRecord, changeOf(`"meals":2,"scale":"1 g","events":[{"day":99,"kind":"missed"}]`), field, `transition: events[0].day "99": want a day of the plan, up to 8`},
-		{planRecord, changeOf(`"meals":2,"scale":"1 g","events":[{"day":3,"kind":"missed","note":"x"}]`), other, `transition: event: json: unknown field "note"`},
+		{planRecord, changeOf(`"meals":2,"scale":"1 g","events":[{"day":3,"kind":"missed","note":"x"}]`), other, `transition: event: json: unknown field "note": want day, kind or days`},
 	})
 }

@@ -44,16 +44,17 @@ func Into(pkg, name string, data []byte, v any) error {
 		}
 		return &units.FieldError{Package: pkg, Field: name, Value: kind.Value, Accepted: accepts(kind.Type, kind.Value)}
 	}
-	return &recordError{pkg, name, err}
+	return &recordError{pkg, name, err, known(err, reflect.TypeOf(v).Elem(), data)}
 }
 
 // recordError is what is wrong with a record.
 type recordError struct {
 	pkg, name string
 	err       error
+	want      string // what would be accepted, where that is known
 }
 
-func (e *recordError) Error() string { return e.pkg + ": " + e.name + ": " + e.err.Error() }
+func (e *recordError) Error() string { return e.pkg + ": " + e.name + ": " + e.err.Error() + e.want }
 
 func (e *recordError) Unwrap() error { return e.err }
 

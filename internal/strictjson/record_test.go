@@ -21,7 +21,11 @@ type weighed struct {
 	Any     anything            `json:"any"`
 	Shaky   shaky               `json:"shaky"`
 
-	Inner inner `json:"inner"`
+	Inner inner  `json:"inner"`
+	Spans []span `json:"spans"`
+
+	Unwritten int `json:"-"`
+	Upper     int
 }
 
 // sort says what it reads, anything says nothing, and shaky can't be written.
@@ -42,6 +46,12 @@ func (s *sort) UnmarshalText(text []byte) error {
 func (a *anything) UnmarshalText(text []byte) error { *a = anything(text); return nil }
 
 func (s *shaky) UnmarshalText([]byte) error { return nil }
+
+// span has no error of its own for a member that it doesn't have.
+type span struct {
+	Low  units.Range[units.Mass] `json:"low,omitzero"`
+	High int                     `json:"high"`
+}
 
 type inner struct {
 	A int `json:"a"`
@@ -72,9 +82,13 @@ func TestErrorOfARecordIsInWords(t *testing.T) {
 		`{"list":"a"}`:                         `pkg: outer.list "string": want an array`,
 		`[]`:                                   `pkg: outer "array": want an object`,
 		`{"inner":{"a":"x"}}`:                  `pkg: inner.a "string": want a whole number`,
-		`{"inner":{"b":1}}`:                    `pkg: inner: json: unknown field "b"`,
-		`{"b":1}`:                              `pkg: outer: json: unknown field "b"`,
-		`{"mass":"5"}`:                         `pkg: outer: units: mass "5": no unit: want kg, g, mg, lb or oz`,
+		`{"inner":{"b":1}}`:                    `pkg: inner: json: unknown field "b": want a`,
+		`{"b":1}`:                              `pkg: outer: json: unknown field "b": want name, mass, times, often, list, part, water, density, sort, any, shaky, inner or spans`,
+		`{"spans":[{},{"high":1,"hihg":2}]}`:   `pkg: outer: json: unknown field "hihg": want low or high`,
+		`{"spans":[{"low":{"lo":"1 g"}}]}`:     `pkg: outer: json: unknown field "lo": want low or high`,
+		`{"inner":{},"spans":[{"high":1,"mass":2}]}`: `pkg: outer: json: unknown field "mass": want low or high`, // a name of the record around it
+		`{"unwritten":1}`: `pkg: outer: json: unknown field "unwritten": want name, mass, times, often, list, part, water, density, sort, any, shaky, inner or spans`,
+		`{"mass":"5"}`:    `pkg: outer: units: mass "5": no unit: want kg, g, mg, lb or oz`,
 	} {
 		set := false
 		err := Record("pkg", "outer", []byte(text), func(weighed) { set = true })
