@@ -50,16 +50,18 @@ func newLiquidDay(need *energy.Estimate, liquid *Liquid, mark units.Volume) (liq
 	return d, nil
 }
 
+// roundoff is how much of a mark the last bits of a sum may be.
+const roundoff = 1e-9
+
 // least returns the fewest feeds of which the largest is at most most, and false
 // where no number up to MaxMeals is enough.
 func (d *liquidDay) least(most units.Volume) (int, bool) {
-	const roundoff = 1e-9 // of a mark, where most is a whole number of them
 	each := int64(math.Floor(float64(most/d.mark) + roundoff))
 	if each < 1 {
 		return 0, false
 	}
 	n := (d.count + each - 1) / each
-	return int(min(n, MaxMeals+1)), n <= MaxMeals
+	return int(n), n <= MaxMeals
 }
 
 // feeds returns the day in n feeds.

@@ -146,7 +146,7 @@ func (t *Tube) checkFeed(d *liquidDay, kg float64) error {
 	limit := most * units.Volume(kg)
 	largest := d.feeds(t.Feeds).Largest()
 	given := largest + max(t.Flush, 0)
-	if !(float64(given) > float64(limit)*(1+1e-12)) {
+	if !(given > limit+units.Volume(roundoff*float64(d.mark))) { // as least counts
 		return nil
 	}
 	reason := millilitres(largest)
