@@ -19,6 +19,7 @@ const (
 	mostScoops     = 1000
 	leastLevel     = 50
 	mostLevel      = 99.999
+	mostSpread     = mostMass * mostN // of anything that is computed from such masses
 )
 
 // Weighings that differ by less than leastSpread are equal but for the last bits of
@@ -28,8 +29,9 @@ const (
 	leastSD     = 1e-15 * units.Gram
 )
 
-// whole is how far, in steps, a weighing may be from a whole number of them: a
-// unit that isn't metric costs a rounding.
+// A weighing must be nearer than whole, in steps, to a whole number of them: a unit that isn't metric
+// costs a rounding. The least mass is whole of the greatest step, so that no weighing passes for
+// no step at all.
 const whole = 1e-6
 
 // fault returns the refusal of a field.
@@ -68,7 +70,7 @@ func checkWeighings(weighings []units.Mass, readability units.Mass) error {
 		if !isMass(m) {
 			continue
 		}
-		if steps := float64(m / readability); math.Abs(steps-math.Round(steps)) > whole {
+		if steps := float64(m / readability); math.Abs(steps-math.Round(steps)) >= whole {
 			errs = append(errs, fault("readability", readability.String(),
 				"a step of which every weighing is a whole number", "weighing "+strconv.Itoa(i+1)+" is "+m.String()))
 			break
@@ -141,7 +143,8 @@ func (c Calibration) checkEnds(errs units.ErrorList) units.ErrorList {
 
 // rangeOfSD returns the least and the greatest standard deviation that n weighings with
 // that mean, lowest and highest can have, with slack for the last bits of the
-// mean.
+// mean and for weighings that count as equal. The last bits of the deviation itself
+// are less than that, since none is above √n means.
 //
 // The least is that of two at the ends and all others between them, (h - l) / √(2 (n - 1)),
 // and not less than that of one end and all others at one value, which is where G has its greatest
@@ -153,8 +156,8 @@ func (c Calibration) rangeOfSD(slack units.Mass) (least, most units.Mass) {
 	low, high := math.Max(0, float64(c.Mean-c.Lowest.Mass)), math.Max(0, float64(c.Highest.Mass-c.Mean))
 	ends := float64(c.Highest.Mass-c.Lowest.Mass) / math.Sqrt(2*(n-1))
 	one := math.Max(low, high) * math.Sqrt(n) / (n - 1)
-	least = units.Mass((math.Max(ends, one)-bits)*(1-float64(slack)) - float64(leastSpread))
-	most = units.Mass(math.Sqrt((high+bits)*(low+bits)*n/(n-1))*(1+float64(slack)) + float64(leastSpread))
+	least = units.Mass(math.Max(ends, one)-bits) - leastSpread
+	most = units.Mass(math.Sqrt((high + bits) * (low + bits) * n / (n - 1)))
 	return least, most
 }
 

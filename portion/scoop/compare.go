@@ -63,7 +63,7 @@ func compared(from, to units.Mass, u uncertainty, level units.Percent) Compariso
 // isResult reports whether c may come from a comparison, so that it can be explained.
 func (c Comparison) isResult() bool {
 	return isMass(c.From) && isMass(c.To) && c.Difference == c.To-c.From && c.Interval.IsValid() &&
-		c.Interval.Contains(c.Difference) && c.Interval.Width() <= math.MaxFloat64 && len(checkLevel(nil, c.Level)) == 0
+		c.Interval.Contains(c.Difference) && c.Interval.Width() <= mostSpread && len(checkLevel(nil, c.Level)) == 0
 }
 
 // prefixed returns the faults of err with the fields told apart.

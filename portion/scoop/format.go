@@ -23,10 +23,10 @@ func round(x float64, n int) string {
 // signed is round with the sign of what is above zero, unless it is written as zero.
 func signed(x float64, n int) string {
 	s := round(x, n)
-	if x > 0 && strings.Trim(s, "0.") != "" {
-		return "+" + s
+	if strings.HasPrefix(s, "-") || strings.Trim(s, "0.") == "" {
+		return s
 	}
-	return s
+	return "+" + s
 }
 
 // decimals returns how many decimals of a gram are written where masses are about

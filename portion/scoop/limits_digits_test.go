@@ -119,7 +119,9 @@ func TestLimitsOfTheMethods(t *testing.T) {
 		}
 	}
 	// A part of one is asked after where it would be taken in percent.
-	for level, hint := range map[units.Percent]string{0.5: " (50 %?)", 0.49: "", 0.95: " (95 %?)", 0.999999: "", 49: "", 99.9991: ""} {
+	for level, hint := range map[units.Percent]string{
+		0.5: " (50 %?)", 0.49: "", 0.95: " (95 %?)", 0.9999899999999999: " (99.999 %?)", 0.999999: "", 49: "", 99.9991: "",
+	} {
 		_, err := c.NextScoop(level)
 		refused(t, err, `scoop: level "`+level.String()+`": want 50 % to 99.999 %`+hint)
 	}

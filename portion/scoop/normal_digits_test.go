@@ -1,6 +1,7 @@
 package scoop_test
 
 import (
+	"math"
 	"testing"
 
 	"example.org/bowlgram/portion/scoop"
@@ -20,6 +21,9 @@ func TestTheNormalDistributionTakesOver(t *testing.T) {
 	// quantile of χ² of one degree of freedom.
 	p := must[scoop.People](t)(scoop.ComparePeople([]scoop.Calibration{c, c}, 95))
 	near(t, "critical F", p.Critical, z*z, 1e-9)
+	// Of three people χ² has two degrees of freedom, where its quantile is -2 ln 0.05 = 5.991465, and F half of that.
+	p = must[scoop.People](t)(scoop.ComparePeople([]scoop.Calibration{c, c, c}, 95))
+	near(t, "critical F of three", p.Critical, -math.Log(0.05), 1e-9)
 	// With an SD of 0.0185 g they are 1.068e8.
 	c.SD = 0.0185 * g
 	p = must[scoop.People](t)(scoop.ComparePeople([]scoop.Calibration{c, c}, 95))

@@ -96,18 +96,17 @@ func components(each []Calibration, level units.Percent) (People, error) {
 // isResult reports whether p may come from ComparePeople, so that its figures can be
 // computed with.
 func (p People) isResult() bool {
-	const most = mostMass * mostN
-	return p.Count >= 2 && isMass(p.Mean) && isStep(p.Readability) &&
-		0 <= p.Within && p.Within <= most && 0 <= p.Between && p.Between <= most && 0 <= p.Uncertainty && p.Uncertainty <= most
+	return p.Count >= 2 && isMass(p.Mean) && isStep(p.Readability) && 0 < p.Within && p.Within <= mostSpread &&
+		0 <= p.Between && p.Between <= mostSpread && 0 < p.Uncertainty && p.Uncertainty <= mostSpread
 }
 
-// mostF is the greatest F that is written out, ours.
+// mostF is the greatest F that is written out, ours. No critical value is as great.
 const mostF = 1000000
 
 // isTested reports whether the test of p may come from ComparePeople too.
 func (p People) isTested() bool {
 	return p.isResult() && p.Count <= mostPeople && leastWeighings*p.Count <= p.Weighings &&
-		0 <= p.F && p.F <= math.MaxFloat64 && 0 < p.Critical && p.Critical <= math.MaxFloat64 && len(checkLevel(nil, p.Level)) == 0
+		0 <= p.F && p.F <= math.MaxFloat64 && 0 < p.Critical && p.Critical <= mostF && len(checkLevel(nil, p.Level)) == 0
 }
 
 // WithinCV returns Within in percent of the mean, 0 for what can't come from ComparePeople.

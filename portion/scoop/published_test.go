@@ -50,6 +50,8 @@ func TestPeopleWhoWeighedDifferentlyOften(t *testing.T) {
 	near(t, "uncertainty of the mean", p.Uncertainty, 5, 1e-9)
 	// One scoop by anybody: √(183.34375/3.75 + 4 + 25 + 1/12) = 8.83034 g of 105.
 	near(t, "relative", must[units.Percent](t)(p.RelativeUncertainty(1)), 8.40985, 5e-6)
+	// Of four: √(183.34375/3.75 + 4/4 + 25 + 1/12) = 8.65881 g.
+	near(t, "relative of four", must[units.Percent](t)(p.RelativeUncertainty(4)), 8.24649, 5e-6)
 }
 
 // NIST/SEMATECH e-Handbook, 1.3.5.3, miles per gallon of US and Japanese cars, as

@@ -140,6 +140,26 @@ func TestEndsMustGoWithTheSpread(t *testing.T) {
 			t.Errorf("%+v: %v, want it taken: %v", tt.c, err, tt.ok)
 		}
 	}
+	// To a thousand millionth of the mean and a nanogram: 10/√6 - 1.01e-7 = 4.082482803639 and (5 + 1e-7) √(4/3) =
+	// 5.773502807366. Of 64 g the ends may be 6.4e-8 g on the other side.
+	const above, below units.Mass = 64 * (1 + 1e-9), 64 * (1 - 1e-9)
+	for _, tt := range []struct {
+		c  scoop.Calibration
+		ok bool
+	}{
+		{c(4, 100, 4.0824828036, 95, 105), false},
+		{c(4, 100, 4.0824828037, 95, 105), true},
+		{c(4, 100, 5.7735028073, 95, 105), true},
+		{c(4, 100, 5.7735028074, 95, 105), false},
+		{c(4, 64, 0, above, above), true},
+		{c(4, 64, 0, next(above), next(above)), false},
+		{c(4, 64, 0, below, below), true},
+		{c(4, 64, 0, below, units.Mass(math.Nextafter(float64(below), 0))), false},
+	} {
+		if err := tt.c.Validate(); (err == nil) != tt.ok {
+			t.Errorf("%+v: %v, want it taken: %v", tt.c, err, tt.ok)
+		}
+	}
 	refused(t, c(4, 100, 5.78, 95, 105).Validate(), `scoop: SD "5.78 g": want one that goes with n, the mean, and 95 g to 105 g`)
 	one := c(4, 100, 5, 95, 105)
 	one.Highest.Number = 1

@@ -1,6 +1,7 @@
 package scoop_test
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -82,6 +83,10 @@ func TestPeopleAreExplainedAtALowLevel(t *testing.T) {
 	if got := line(p.Explain(), "so"); !strings.Contains(got, "F = 1000000.00, ") {
 		t.Error(got)
 	}
+	p.F = math.MaxFloat64
+	if got := line(p.Explain(), "so"); !strings.Contains(got, "F is above 1000000, ") {
+		t.Error(got)
+	}
 	p.F = 1000000.5
 	if got := line(p.Explain(), "so"); !strings.Contains(got, "F is above 1000000, ") {
 		t.Error(got)
@@ -109,8 +114,12 @@ func TestFiguresOfNoPeopleAreNotExplained(t *testing.T) {
 			t.Errorf("%s: explained as %s", name, text)
 		}
 	}
-	good.Count, good.Weighings = 1000, 3000
+	good.Count, good.Weighings, good.Critical = 1000, 3000, 1000000
 	if good.Explain() == "" {
 		t.Error("1000 people with three fills each aren't explained")
+	}
+	good.Critical = next(good.Critical)
+	if good.Explain() != "" {
+		t.Error("a critical F above a million is explained")
 	}
 }
