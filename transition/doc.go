@@ -45,7 +45,8 @@
 // Package portion rounds, once a day and food: the food with the most energy is
 // sized last and takes up the rounding of the others, so that the day is within
 // half a step of that food. A day of one of the two menus alone is rounded as that
-// menu says: with shares and no rest, within half a step of every food.
+// menu says: with shares and no rest, within half a step of every food. By the old
+// total the last days are a mix still, since the new menu has other grams.
 //
 // # Errors
 //

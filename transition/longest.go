@@ -81,12 +81,12 @@ func (p *Plan) goesOn(food string) bool {
 // the longest first.
 func candidates(own Steps, species energy.Species) []Steps {
 	var list []Steps
-	for days := range own.longest() - 1 {
+	for days := range own.longest() {
 		list = append(list, own.capped(days+1))
 	}
 	list = append(list, TenSteps, FourStages, FourDays)
 	list = slices.DeleteFunc(list, func(s Steps) bool {
-		return s.Days() > own.Days() || species == energy.Ferret && s.Len() < TenSteps.Len()
+		return s == own || s.Days() > own.Days() || species == energy.Ferret && s.Len() < TenSteps.Len()
 	})
 	slices.SortStableFunc(list, func(a, b Steps) int { return b.Days() - a.Days() })
 	return append([]Steps{own}, list...)

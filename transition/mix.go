@@ -24,13 +24,11 @@ type share struct {
 // to hold: that of need but where the old total is poured.
 func (m *mixer) menu(need energy.Estimate, part units.Percent) (diet.Menu, units.Energy, error) {
 	basis := m.plan.Basis
-	if basis != ByOldTotal {
-		switch part {
-		case 0:
-			return m.from, need.Daily, nil
-		case 100:
-			return m.plan.To, need.Daily, nil
-		}
+	switch {
+	case part == 0:
+		return m.from, need.Daily, nil
+	case part == 100 && basis != ByOldTotal:
+		return m.plan.To, need.Daily, nil
 	}
 	if len(m.from) == 0 {
 		return m.plan.To, need.Daily, nil

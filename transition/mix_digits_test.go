@@ -20,12 +20,14 @@ func TestMenuAloneIsRoundedAsItSays(t *testing.T) {
 		from, to diet.Menu
 		day      int
 		events   []transition.Event
+		basis    transition.Basis
 	}{
-		"old, held first": {shared, diet.Only(houseDry), 1, []transition.Event{{Day: 1, Kind: transition.Hold, Days: 1}}},
-		"old, stopped":    {shared, diet.Only(houseDry), 3, []transition.Event{{Day: 3, Kind: transition.Stop}}},
-		"new":             {diet.Only(houseDry), shared, 7, nil},
+		"old, held first":   {shared, diet.Only(houseDry), 1, []transition.Event{{Day: 1, Kind: transition.Hold, Days: 1}}, transition.ByEnergy},
+		"old, stopped":      {shared, diet.Only(houseDry), 3, []transition.Event{{Day: 3, Kind: transition.Stop}}, transition.ByMass},
+		"old, by its total": {shared, diet.Only(houseDry), 3, []transition.Event{{Day: 3, Kind: transition.Stop}}, transition.ByOldTotal},
+		"new":               {diet.Only(houseDry), shared, 7, nil, 0},
 	} {
-		p := transition.Plan{From: tt.from, To: tt.to, Steps: transition.FourStages, Meals: 2, Scale: 10 * units.Gram, Events: tt.events}
+		p := transition.Plan{From: tt.from, To: tt.to, Steps: transition.FourStages, Meals: 2, Scale: 10 * units.Gram, Events: tt.events, Basis: tt.basis}
 		if d := mustDays(t, p, prescribed(980))[tt.day-1]; d.Mass("wet") != 590 || d.Mass("dry") != 100 {
 			t.Errorf("%s: %v + %v", name, d.Mass("wet"), d.Mass("dry"))
 		}
