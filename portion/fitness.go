@@ -125,7 +125,8 @@ func fitnessOfMeals(food string, s Scale, steps scale, exact units.Mass, n int64
 		return f
 	}
 	f.Finer = finer(smallest, s.Step)
-	f.DayOnce = meals > 1 && n >= minSteps && math.Abs(float64(f.Off())) <= 100*warnDay &&
+	// A day of 20 steps that gets here is of two meals or more.
+	f.DayOnce = n >= minSteps && math.Abs(float64(f.Off())) <= 100*warnDay &&
 		(s.Capacity == 0 || f.Day <= s.Capacity)
 	return f
 }

@@ -51,7 +51,7 @@ func (w Weighed) AppendMeals(dst []Meal, n int) ([]Meal, error) {
 		}
 	}
 	if w.ration.n == 0 {
-		return dst, &units.FieldError{Package: "portion", Field: "ration", Value: "", Accepted: "a ration from Weigh", Hint: "its error was not looked at?"}
+		return dst, noRation()
 	}
 	for number := range n {
 		for i := range w.ration.n {

@@ -52,25 +52,18 @@ const maxParts = 1_000_000
 // of range, and times that are not in the order of the day.
 func (w Weighed) Serve(t Timetable) ([]Meal, error) {
 	if w.ration.n == 0 {
-		_, err := w.Meals(1)
-		return nil, err
+		return nil, noRation()
 	}
 	if errs := t.check(&w); len(errs) > 0 {
 		return nil, errs.Err()
 	}
 	var counts [len(Ration{}.parts)][MaxMeals]int64
-	rows := 0
 	for i := range w.ration.n {
-		if w.ration.menu[i].Treat {
-			continue
-		}
-		for _, p := range w.apportion(t, i, &counts[i]) {
-			if p > 0 {
-				rows++
-			}
+		if !w.ration.menu[i].Treat {
+			w.apportion(t, i, &counts[i])
 		}
 	}
-	meals := make([]Meal, 0, rows)
+	meals := make([]Meal, 0, len(t)*w.ration.n)
 	for j := range t {
 		for i := range w.ration.n {
 			item := &w.ration.menu[i]
@@ -99,7 +92,7 @@ func (w *Weighed) apportion(t Timetable, i int, counts *[MaxMeals]int64) (parts 
 // served returns how the scale fits the i-th food in the meals of a timetable.
 func (w *Weighed) served(t Timetable, i int) Fitness {
 	if w.ration.menu[i].Treat {
-		return w.fitness(i, 1)
+		return w.fitness(i, len(t)) // at once, however many there are
 	}
 	var counts [MaxMeals]int64
 	parts := w.apportion(t, i, &counts)
