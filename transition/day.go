@@ -22,8 +22,8 @@ type Day struct {
 	Share units.Percent `json:"share"`
 	// Missed is a day on which the plan was not followed. It holds no food.
 	Missed bool `json:"missed,omitzero"`
-	// Foods of the day as they are weighed, those that are given. Meals are the
-	// same food by food, without the treats.
+	// Foods of the day as they are weighed, those that are given. Meals are the same
+	// divided: meal by meal, and in each food by food. Treats are given outside them.
 	Foods []portion.Portion `json:"foods,omitzero"`
 	Meals []portion.Meal    `json:"meals,omitzero"`
 	// Energy is what the foods hold, Target what the animal needs.

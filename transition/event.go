@@ -19,7 +19,8 @@ const (
 	// (Tufts: 1 to 2), then through the step it came from again, in full.
 	StepBack
 	// Missed is so many days, 1 where none are given, on which the plan was not
-	// followed. They are made up for by nothing: the plan goes on where it was.
+	// followed. They are made up for by nothing: the plan goes on where it was. A
+	// meal that the animal leaves is none: see Signs.
 	Missed
 	// Stop ends the change: the old food again, from that day on.
 	Stop
@@ -50,11 +51,12 @@ func (k *EventKind) UnmarshalText(text []byte) error {
 }
 
 // Event is something that happened on the way. It is comparable; the zero value
-// is refused.
+// is refused. What is seen on day 4 is an event of day 5: the grams of day 4 were
+// weighed, and stay as they are. Only a missed day is an event of its own day.
 type Event struct {
 	Day  int       `json:"day"` // the first day that it changes, counted from 1
 	Kind EventKind `json:"kind"`
-	Days int       `json:"days,omitzero"` // how many; not for Stop
+	Days int       `json:"days,omitzero"` // how many, 1 to 60; not for Stop
 }
 
 // UnmarshalJSON reads an event. Unknown members and bare words are errors; a JSON

@@ -45,6 +45,45 @@ func ExamplePlan() {
 	// day 7  100 %  0 + 358 g  1067 kcal
 }
 
+// A cat goes over in ten days, 10 % more each day. On day 4 it leaves one of its
+// meals: the next step waits a day for its appetite, and the change takes eleven.
+func ExamplePlan_mealLeft() {
+	need, err := energy.Adult{
+		Animal: energy.Animal{Species: energy.Cat, Weight: 4 * units.Kilogram, Condition: energy.BCS9(5)},
+		Status: energy.Neutered,
+	}.Estimate()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	now := diet.Food{Name: "House Cat Dry", Label: diet.Label{Energy: 3850 * units.KilocaloriePerKilogram}}
+	next := diet.Food{Name: "Light Cat Dry", Label: diet.Label{Energy: 3300 * units.KilocaloriePerKilogram}}
+
+	plan := transition.Plan{From: diet.Only(now), To: diet.Only(next), Steps: transition.TenSteps, Meals: 3, Scale: units.Gram}
+	plan.Events = []transition.Event{{Day: 5, Kind: transition.Hold, Days: 1}}
+	days, err := plan.Days(need)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print("new:")
+	for _, d := range days {
+		fmt.Print(" ", d.Share)
+	}
+	fmt.Println()
+	for _, m := range days[4].Meals {
+		fmt.Println("day 5, meal", m.Number, m.Mass, "of", m.Food)
+	}
+	// Output:
+	// new: 10 % 20 % 30 % 40 % 40 % 50 % 60 % 70 % 80 % 90 % 100 %
+	// day 5, meal 1 13 g of House Cat Dry
+	// day 5, meal 1 10 g of Light Cat Dry
+	// day 5, meal 2 12 g of House Cat Dry
+	// day 5, meal 2 10 g of Light Cat Dry
+	// day 5, meal 3 12 g of House Cat Dry
+	// day 5, meal 3 9 g of Light Cat Dry
+}
+
 // What pouring the old total of 300 g would do.
 func ExampleBasis() {
 	plan := toSlim()

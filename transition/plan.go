@@ -15,8 +15,8 @@ import (
 
 // Plan is a change of food. Compare two with Equal. The zero value is refused.
 type Plan struct {
-	// From is what the animal is fed now, and To what it is to be fed. A food in
-	// both is one food; treats must be the same in both, since they stay as they
+	// From is what the animal is fed now, and To what it is to be fed: diet.Only for
+	// one food. A food in both is one food; treats must be the same in both, since they stay as they
 	// are. From may be empty for Immediate, where nobody knows the old food.
 	From diet.Menu `json:"from,omitzero"`
 	To   diet.Menu `json:"to"`

@@ -42,8 +42,8 @@ func (c *Call) UnmarshalText(text []byte) error {
 // Response is what is published for what was seen. It is comparable. The zero
 // value is to go on.
 type Response struct {
-	Do   EventKind // the event for the plan; zero: go on
-	Or   EventKind // another that is published as well; zero: none
+	Do   EventKind // the event for the plan, on the next day; zero: go on
+	Or   EventKind // another that is published as well, for its usual days; zero: none
 	Days int       // how many days of Do; zero: not for Stop
 	Call Call
 	// Caution says it in words, with its source: what is seen, a colon, what to do.

@@ -29,8 +29,8 @@ type Purchase struct {
 // Shopping returns what the days need of each food of the plan, the old foods
 // first, and what of it isn't in stock. A stock of a food that the plan doesn't
 // have, or has with another label, of less than nothing, or given twice is an
-// error. The last day counts as
-// one day; what is eaten after it is for the stock list.
+// error. The last day counts as one day; what is eaten after it is for the stock
+// list.
 func (p Plan) Shopping(days []Day, stock ...portion.Stock) ([]Purchase, error) {
 	foods := p.foods()
 	if err := checkStock(foods, stock); err != nil {

@@ -9,6 +9,12 @@ import (
 
 // Signs is a set of what is seen in an animal during a change of food. The zero
 // value is nothing seen.
+//
+// UnderHalf and Refusal are of a whole day's food. One meal that is left, the others
+// eaten, is neither, and nothing is published for it alone; but the next step waits
+// for a normal appetite (Côté 2020), which is an Event to Hold. For a kitten, a toy
+// or very young puppy, a ferret, and an animal whose food only a veterinarian
+// changes, a day is too long to wait: there a refused meal is a Refusal (ours).
 type Signs uint8
 
 // What may be seen. They are combined with |. An animal is bright where Dull is
@@ -20,7 +26,7 @@ const (
 	Blood     // in the stool or in what is vomited
 	Dull      // dull, weak, wobbly
 	UnderHalf // eats less than half of the day's food
-	Refusal   // eats nothing of it
+	Refusal   // eats nothing of the day's food
 )
 
 var signNames = []string{"soft_stool", "lasting_soft_stool", "vomiting", "blood", "dull", "under_half", "refusal"}
