@@ -70,6 +70,17 @@ var (
 	timeRecord   = record("mealtime", `{"at":"07:30","parts":2}`, func(portion.Mealtime) error { return nil })
 	cupRecord    = record("calibration", `{"n":5,"mean":"100 g","sd":"2 g"}`, scoop.Calibration.Validate)
 
+	rationRecord = record("ration", storedRation,
+		func(r portion.Ration) error { _, err := r.Meals(2, units.Gram); return err })
+	weighedRecord = record("weighed ration", storedWeighed,
+		func(w portion.Weighed) error { _, err := w.Meals(2); return err })
+	bottleRecord = record("bottle", storedBottle, func(b portion.Bottle) error { _, err := b.Plan(); return err })
+	tubeRecord   = record("tube", storedTube, func(t portion.Tube) error { _, err := t.Plan(); return err })
+	budgetRecord = record("budget", storedBudget, func(portion.Budget) error { return nil })
+	dayRecord    = record("day of a change", storedDay, func(transition.Day) error { return nil })
+	lossRecord   = record("weight loss that runs", storedLoss,
+		func(p trend.Plan) error { _, err := p.Next(weighedTwice, today); return err })
+
 	planRecord = record("change of food", changeOf(`"meals":2,"scale":"1 g"`),
 		func(p transition.Plan) error { _, err := p.Days(need()); return err })
 

@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"errors"
 	"reflect"
+	"regexp"
 	"strconv"
 	"strings"
 
@@ -40,12 +41,16 @@ func Into(pkg, name string, data []byte, v any) error {
 		return err
 	case errors.As(err, &kind):
 		if kind.Field != "" {
-			name += "." + kind.Field
+			name += "." + position.ReplaceAllString(kind.Field, "")
 		}
 		return &units.FieldError{Package: pkg, Field: name, Value: kind.Value, Accepted: accepts(kind.Type, kind.Value)}
 	}
 	return &recordError{pkg, name, err, known(err, reflect.TypeOf(v).Elem(), data)}
 }
+
+// position is a place in an array within the path of a member, which one of the
+// versions of encoding/json gives and the other doesn't.
+var position = regexp.MustCompile(`\.\d+\b`)
 
 // recordError is what is wrong with a record.
 type recordError struct {

@@ -85,6 +85,7 @@ func TestErrorOfARecordIsInWords(t *testing.T) {
 		`{"inner":{"b":1}}`:                    `pkg: inner: json: unknown field "b": want a`,
 		`{"b":1}`:                              `pkg: outer: json: unknown field "b": want name, mass, times, often, list, part, water, density, sort, any, shaky, inner or spans`,
 		`{"spans":[{},{"high":1,"hihg":2}]}`:   `pkg: outer: json: unknown field "hihg": want low or high`,
+		`{"spans":[{},{"high":"2"}]}`:          `pkg: outer.spans.high "string": want a whole number`,
 		`{"spans":[{"low":{"lo":"1 g"}}]}`:     `pkg: outer: json: unknown field "lo": want low or high`,
 		`{"inner":{},"spans":[{"high":1,"mass":2}]}`: `pkg: outer: json: unknown field "mass": want low or high`, // a name of the record around it
 		`{"unwritten":1}`: `pkg: outer: json: unknown field "unwritten": want name, mass, times, often, list, part, water, density, sort, any, shaky, inner or spans`,
