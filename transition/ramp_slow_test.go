@@ -5,6 +5,7 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/transition"
 	"example.org/bowlgram/units"
@@ -46,4 +47,27 @@ func TestRampAgainstExactFractions(t *testing.T) {
 		t.Errorf("only %d masses were compared", decided)
 	}
 	t.Logf("%d masses, %.2g", decided, worst)
+}
+
+// The days of a ladder are percents of the resting energy, 70 × kg^0.75: of 16 kg
+// 70 × 8 = 560 kcal, of 81 kg 70 × 27 = 1890 kcal.
+func TestLadderAgainstExactFractions(t *testing.T) {
+	const ladder = "25/33.3/50/62.5/100 %"
+	for weight, resting := range map[units.Mass]string{16 * units.Kilogram: "560", 81 * units.Kilogram: "1890"} {
+		s := starved(ladder)
+		s.Animal.Weight = weight
+		r := transition.Ramp{Menu: diet.Only(houseDry), Meals: 5, Scale: 0.1 * units.Gram}
+		days, err := r.Refeeding(s)
+		if err != nil || len(days) != 5 {
+			t.Fatal(days, err)
+		}
+		for i, percent := range []string{"25", "33.3", "50", "62.5", "100"} {
+			kcal := over(times(decimal(resting), decimal(percent)), decimal("100"))
+			off := math.Abs(nearest(over(minus(fraction(days[i].Target), kcal), kcal)))
+			day := slowWeigh([]slowPart{{rest: true, density: decimal("3560"), energy: kcal}}, decimal("0.1"))
+			if grams := nearest(day.grams[""]); off > slowBound || !day.clear || days[i].Mass(houseDry.Name).Grams() != grams {
+				t.Errorf("%v, day %d: %v for %v, want %v g for %s kcal", weight, i+1, days[i].Mass(houseDry.Name), days[i].Target, grams, kcal.FloatString(4))
+			}
+		}
+	}
 }
