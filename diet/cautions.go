@@ -99,7 +99,7 @@ func (f *Food) called() string {
 }
 
 func (f *Food) labelCautions(c []advice.Caution) []advice.Caution {
-	d, err := f.Density()
+	d, err := f.density()
 	if err != nil {
 		return c
 	}

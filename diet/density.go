@@ -31,7 +31,9 @@ type Density struct {
 // [Food.Cautions].
 //
 // Density does not allocate unless it fails.
-func (f Food) Density() (Density, error) {
+func (f Food) Density() (Density, error) { return f.density() }
+
+func (f *Food) density() (Density, error) {
 	if err := f.check(); err != nil {
 		return Density{}, err
 	}

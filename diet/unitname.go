@@ -28,9 +28,15 @@ func wordSet(words string) map[string]bool {
 // isMeasure reports whether name, without a number before it, begins with a word
 // of measures. It doesn't allocate.
 func isMeasure(name string) bool {
-	word := strings.TrimLeft(name, "+-.0123456789 ")
-	if i := strings.IndexAny(word, " .0123456789"); i >= 0 {
-		word = word[:i]
+	word := name // by hand: every row of a roster comes here twice
+	for word != "" && (word[0] == '+' || word[0] == '-' || endsWord(word[0])) {
+		word = word[1:]
+	}
+	for i := range len(word) {
+		if endsWord(word[i]) {
+			word = word[:i]
+			break
+		}
 	}
 	var lower [16]byte
 	if len(word) > len(lower) {
@@ -45,6 +51,9 @@ func isMeasure(name string) bool {
 	}
 	return measures[string(lower[:len(word)])]
 }
+
+// endsWord reports whether c stands behind a word of measures, and before it.
+func endsWord(c byte) bool { return c == ' ' || c == '.' || '0' <= c && c <= '9' }
 
 // massNamed returns the mass that a unit is called by, as in "oz" or "100 g", or
 // 0.

@@ -28,7 +28,9 @@ var (
 // Cautions returns what the ration must be shown with, the gravest first: what
 // is to be said of the animal, of its energy, of each food, and of how much
 // there is of it.
-func (r Ration) Cautions() []advice.Caution {
+func (r Ration) Cautions() []advice.Caution { return r.cautions() }
+
+func (r *Ration) cautions() []advice.Caution {
 	c := append(r.need.Cautions(), r.menu.Cautions(r.animal())...)
 	c = r.extraCautions(c)
 	c = r.massCautions(c)

@@ -58,7 +58,7 @@ func (w *Weighed) off(i int) float64 {
 // offLevel says how much the error of a food weighs: by what it is of the day's
 // energy, which is all the energy in a menu of one food.
 func (w *Weighed) offLevel(i int) advice.Level {
-	switch off := math.Abs(w.off(i)) * float64(w.ration.parts[i].energy/w.Target()); {
+	switch off := math.Abs(w.off(i)) * float64(w.ration.parts[i].energy/w.ration.need.Daily); {
 	case off > referDay:
 		return advice.Refer
 	case off > warnDay:

@@ -63,7 +63,7 @@ const (
 // given): the label or the energy is wrong. Whether a food suits the species is
 // a caution, not an error: show Weighed.Cautions, which includes those of the
 // need, or Ration.Cautions.
-func Weigh(need energy.Estimate, menu diet.Menu) (Ration, error) {
+func Weigh(need energy.Estimate, menu diet.Menu) (r Ration, err error) { // named: no copy on the way out
 	var errs units.ErrorList
 	if !(need.Daily > 0) || math.IsInf(float64(need.Daily), 0) {
 		errs = append(errs, &units.FieldError{
@@ -73,7 +73,7 @@ func Weigh(need energy.Estimate, menu diet.Menu) (Ration, error) {
 	}
 	unsound := menu.Validate()
 	errs = add(errs, unsound)
-	r := Ration{need: need, menu: menu, n: min(len(menu), diet.MaxItems)}
+	r.need, r.menu, r.n = need, menu, min(len(menu), diet.MaxItems)
 	for i := range r.n {
 		errs = add(errs, r.parts[i].read(&menu[i], unsound == nil))
 	}
@@ -124,7 +124,7 @@ func (p *part) read(item *diet.Item, sound bool) error {
 
 // divide shares out the day's energy, and turns it into masses.
 func (r *Ration) divide() error {
-	left, scaled := r.need.Daily, 0
+	left := r.need.Daily
 	for i := range r.n {
 		p, a := &r.parts[i], r.menu[i].Amount
 		if m, ok := a.Fixed(); ok {
@@ -132,7 +132,6 @@ func (r *Ration) divide() error {
 		} else if n, _, ok := a.Count(); ok {
 			p.mass = units.Mass(n) * p.one
 		} else {
-			scaled++
 			continue
 		}
 		p.energy = p.density.Energy.Energy(p.mass)
@@ -228,7 +227,9 @@ func (r Ration) Len() int { return r.n }
 
 // Portion returns the i-th food, its exact mass and energy. It panics where i
 // is not below Len, as a slice does.
-func (r Ration) Portion(i int) Portion {
+func (r Ration) Portion(i int) Portion { return r.portion(i) }
+
+func (r *Ration) portion(i int) Portion {
 	p := &r.parts[:r.n][i]
 	x := Portion{Food: r.menu[i].Food.Name, Mass: p.mass, Energy: p.energy, Treat: r.menu[i].Treat}
 	if n, _, ok := r.menu[i].Amount.Count(); ok {

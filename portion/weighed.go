@@ -21,7 +21,7 @@ type Weighed struct {
 //
 // A step is from 1 mg to 1 kg and a decimal number of grams. A food of less
 // than half a step is a *ScaleError; all of them come back at once.
-func (r Ration) On(step units.Mass) (Weighed, error) {
+func (r Ration) On(step units.Mass) (w Weighed, err error) { // named: no copy on the way out
 	s, ok := newScale(step)
 	if !ok {
 		return Weighed{}, &units.FieldError{
@@ -29,7 +29,7 @@ func (r Ration) On(step units.Mass) (Weighed, error) {
 			Accepted: acceptedStep,
 		}
 	}
-	w := Weighed{ration: r, scale: s}
+	w.ration, w.scale = r, s
 	var errs units.ErrorList
 	rest := -1
 	for i := range r.n {
@@ -66,7 +66,7 @@ func (w *Weighed) round(i int, m units.Mass) error {
 // left returns what of the day's energy the weighed foods but the i-th leave:
 // none where they are rounded up to more than the day.
 func (w *Weighed) left(i int) units.Energy {
-	e := w.Target()
+	e := w.ration.need.Daily
 	for j := range w.ration.n {
 		if j != i {
 			e -= w.energy(j)
@@ -115,7 +115,7 @@ func (w Weighed) Count(i int) int64 { return w.counts[:w.ration.n][i] }
 // Portion returns the i-th food as it is weighed, with the energy in that
 // mass. Pieces and Unit are set for a treat that is counted instead.
 func (w Weighed) Portion(i int) Portion {
-	p := w.ration.Portion(i)
+	p := w.ration.portion(i)
 	p.Mass, p.Energy = w.mass(i), w.energy(i)
 	if !w.ration.counted(i) {
 		p.Pieces, p.Unit = 0, ""
@@ -164,5 +164,5 @@ func (w Weighed) Cautions(meals int) []advice.Caution {
 
 // cautions returns those of the ration and of the scale, unsorted.
 func (w *Weighed) cautions(meals int) []advice.Caution {
-	return append(w.ration.Cautions(), w.scaleCautions(func(i int) Fitness { return w.fitness(i, meals) })...)
+	return append(w.ration.cautions(), w.scaleCautions(func(i int) Fitness { return w.fitness(i, meals) })...)
 }

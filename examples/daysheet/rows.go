@@ -144,11 +144,12 @@ const tenthOfGram = units.Gram / 10
 // appendGrams appends a weighed mass as the scale shows it: in grams whatever
 // its size, with as many decimals as the step of the scale.
 func appendGrams(dst []byte, m, step units.Mass) []byte {
-	switch step { // most scales
-	case units.Gram:
+	switch {
+	case math.Trunc(step.Grams()) == step.Grams(): // most scales
 		dst = strconv.AppendInt(dst, int64(m.Grams()), 10)
-	case tenthOfGram:
-		dst = strconv.AppendFloat(dst, m.Grams(), 'f', 1, 64)
+	case step == tenthOfGram:
+		tenths := int64(math.Round(m.Grams() * 10))
+		dst = append(strconv.AppendInt(dst, tenths/10, 10), '.', byte('0'+tenths%10))
 	default:
 		const most = 9 // decimals of a step, as package portion takes them
 		dst = strconv.AppendFloat(dst, m.Grams(), 'f', decimals(step.Grams(), most), 64)

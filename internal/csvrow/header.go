@@ -5,6 +5,7 @@ import (
 	"io"
 	"slices"
 	"strings"
+	"unicode/utf8"
 )
 
 // Header says where the columns of a file are. A column that the file does
@@ -58,10 +59,17 @@ func ReadHeader(r *Reader, columns, optional []string) (Header, error) {
 // Cell returns the value of a column without the space around it, or "".
 func (h Header) Cell(rec *Record, column int) string {
 	if i := h[column]; i >= 0 && i < len(rec.Fields) {
-		return strings.TrimSpace(rec.Fields[i])
+		s := rec.Fields[i]
+		if s == "" || isVisible(s[0]) && isVisible(s[len(s)-1]) {
+			return s // nearly every cell
+		}
+		return strings.TrimSpace(s)
 	}
 	return ""
 }
+
+// isVisible reports whether c is a character by itself, and no space.
+func isVisible(c byte) bool { return ' ' < c && c < utf8.RuneSelf }
 
 // Has reports whether the file has a column.
 func (h Header) Has(column int) bool { return h[column] >= 0 }

@@ -161,14 +161,15 @@ func (r *Reader) split(text []byte) []string {
 	if bytes.IndexByte(text, '"') < 0 {
 		line := string(trimLineEnd(text))
 		r.plain = r.plain[:0]
-		start := 0
-		for i := range len(line) {
-			if line[i] == ',' {
-				r.plain = append(r.plain, line[start:i])
-				start = i + 1
+		for {
+			i := strings.IndexByte(line, ',')
+			if i < 0 {
+				break
 			}
+			r.plain = append(r.plain, line[:i])
+			line = line[i+1:]
 		}
-		r.plain = append(r.plain, line[start:])
+		r.plain = append(r.plain, line)
 		return r.plain
 	}
 	if r.csv == nil {

@@ -26,6 +26,9 @@ func AppendRecord(dst []byte, fields ...[]byte) []byte {
 	return append(dst, '\n')
 }
 
+// quoted are the bytes that a field is quoted for.
+var quoted = [256]bool{',': true, '"': true, '\n': true, '\r': true}
+
 // needsQuotes reports whether a field must be quoted. A leading space is
 // quoted too, since some readers drop it.
 func needsQuotes(f []byte) bool {
@@ -35,7 +38,7 @@ func needsQuotes(f []byte) bool {
 			bytes.IndexByte(f, '\n') >= 0 || bytes.IndexByte(f, '\r') >= 0 || f[0] == ' '
 	}
 	for _, c := range f {
-		if c == ',' || c == '"' || c == '\n' || c == '\r' {
+		if quoted[c] {
 			return true
 		}
 	}
