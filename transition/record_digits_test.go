@@ -104,16 +104,18 @@ func TestDaysOfSmallAndManyMealsAreReadBack(t *testing.T) {
 	}
 }
 
-// What a meal that was changed by hand is told: 113 g of a scale of 1 g became
-// 224 steps of it.
+// What a meal that was changed by hand is told: 225 g on a scale of 5 g are 23 and
+// 22 steps, and 33 would be 165 g.
 func TestStepsOfAMealAreTold(t *testing.T) {
-	b, err := json.Marshal(mustDays(t, toSlim(), oakum())[0])
+	p := toSlim()
+	p.Scale = 5 * units.Gram
+	b, err := json.Marshal(mustDays(t, p, oakum())[0])
 	if err != nil {
 		t.Fatal(err)
 	}
-	const want = `transition: day record "meal 2 of Tarnwick House Dog Dry 112 g": want 224 g, its 224 steps of the scale`
+	const want = `transition: day record "meal 2 of Tarnwick House Dog Dry 110 g": want 165 g, its 33 steps of the scale`
 	var d transition.Day
-	if err := json.Unmarshal([]byte(strings.Replace(string(b), `"count":112`, `"count":224`, 1)), &d); err == nil || err.Error() != want {
+	if err := json.Unmarshal([]byte(strings.Replace(string(b), `"count":22`, `"count":33`, 1)), &d); err == nil || err.Error() != want {
 		t.Errorf("got  %v\nwant %s", err, want)
 	}
 }
