@@ -36,7 +36,7 @@ func (c Calibration) Enough(within, level units.Percent) (int, error) {
 		best = units.Percent(math.Ceil(float64(best)*1000) / 1000)
 		return 0, fault("within", within.String(), best.String()+" or more, which 10000 weighings reach", hint)
 	}
-	return leastWeighings + sort.Search(mostWeighings-leastWeighings, func(i int) bool {
+	return leastWeighings + sort.Search(mostWeighings, func(i int) bool {
 		return reached(leastWeighings+i) <= within
 	}), nil
 }
