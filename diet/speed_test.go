@@ -63,9 +63,9 @@ func BenchmarkDensity(b *testing.B) {
 	}
 }
 
-// BenchmarkBareDensity is the floor: the same intervals and their gap, without
+// BenchmarkDensityFloor is the floor: the same intervals and their gap, without
 // a check.
-func BenchmarkBareDensity(b *testing.B) {
+func BenchmarkDensityFloor(b *testing.B) {
 	list := foods()
 	for i := 0; b.Loop(); i++ {
 		l := &list[i&63].Label

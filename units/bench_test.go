@@ -16,8 +16,8 @@ var (
 	sinkBytes   []byte
 )
 
-// BenchmarkFloor is what strconv needs for the numbers of BenchmarkParseMass.
-func BenchmarkFloor(b *testing.B) {
+// BenchmarkParseMassFloor is what strconv needs for the numbers of BenchmarkParseMass.
+func BenchmarkParseMassFloor(b *testing.B) {
 	in := [...]string{"24.9", "4.37", "332", "6.85"}
 	for i := 0; b.Loop(); i++ {
 		sinkFloat, _ = strconv.ParseFloat(in[i%len(in)], 64)
@@ -60,8 +60,8 @@ func BenchmarkParseEnergyDensity(b *testing.B) {
 	}
 }
 
-// BenchmarkAppendFloor is what strconv needs for the numbers of BenchmarkAppendText.
-func BenchmarkAppendFloor(b *testing.B) {
+// BenchmarkAppendTextFloor is what strconv needs for the numbers of BenchmarkAppendText.
+func BenchmarkAppendTextFloor(b *testing.B) {
 	in := [...]float64{24900, 4370, 332, 24947.58035}
 	buf := make([]byte, 0, 64)
 	for i := 0; b.Loop(); i++ {

@@ -6,8 +6,11 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"strconv"
 	"testing"
 	"time"
+
+	"example.org/bowlgram/internal/csvrow"
 )
 
 // benchRows is the length of the benchmarked file.
@@ -66,6 +69,71 @@ func BenchmarkSheetToCopy(b *testing.B) {
 		floor = min(floor, clock(copyRecords))
 	}
 	b.ReportMetric(float64(sheet)/float64(floor), "sheet/copy")
+}
+
+// benchPlans are animals of the benchmarked file, worked out.
+func benchPlans(b *testing.B) []plan {
+	foods, err := readFoods(csvrow.NewReader(must(demo.Open("foods.csv"))), func(problem string) { b.Fatal(problem) })
+	if err != nil {
+		b.Fatal(err)
+	}
+	animals, err := newAnimals(csvrow.NewReader(bytes.NewReader(benchAnimals())))
+	if err != nil {
+		b.Fatal(err)
+	}
+	plans := make([]plan, 256)
+	for i := range plans {
+		p := &plans[i]
+		if err := animals.next(&p.order, foods); err != nil {
+			b.Fatal(err)
+		}
+		if p.work(); p.problem != "" {
+			b.Fatal(p.problem)
+		}
+	}
+	return plans
+}
+
+func must[T any](v T, err error) T {
+	if err != nil {
+		panic(err)
+	}
+	return v
+}
+
+// BenchmarkRow writes a row of the CSV sheet for an animal that is worked out.
+func BenchmarkRow(b *testing.B) {
+	plans, s := benchPlans(b), newRowSheet(io.Discard)
+	b.ReportAllocs()
+	for i := 0; b.Loop(); i++ {
+		if err := s.add(&plans[i&255]); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// rowSink takes the rows of BenchmarkRowFloor, so that none is thrown away.
+var rowSink []byte
+
+// BenchmarkRowFloor writes the texts and the figures of the row, without a look
+// at what they hold.
+func BenchmarkRowFloor(b *testing.B) {
+	plans := benchPlans(b)
+	for i := 0; b.Loop(); i++ {
+		p := &plans[i&255]
+		row := append(rowSink[:0], p.name...)
+		row = append(row, p.place...)
+		row = append(row, p.menu[0].Food.Name...)
+		row = strconv.AppendInt(row, int64(p.need.Daily), 10)
+		row = strconv.AppendInt(row, p.ration.Count(0), 10)
+		for n := range p.meals {
+			row = strconv.AppendInt(row, p.meals[n].Count, 10)
+		}
+		for n := range p.cautions {
+			row = append(row, p.cautions[n].Text...)
+		}
+		rowSink = row
+	}
 }
 
 func makeSheet(tb testing.TB, data []byte) {
