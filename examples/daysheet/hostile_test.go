@@ -93,7 +93,7 @@ var hostileRows = []struct{ row, problem string }{
 	{`B1,run 1,dog`, `"B1,run 1,dog": 3 fields, want 19 as in the header, feed nothing by this line: it may hold the animal`},
 	{`B2,run 1,dog,24.9 kg,adult,,,,,,,,neutered,5/9,,house-dry,2,1 g,,,`, `"B2,run 1,dog,24.9 kg,adult,,,,,,,,neutered,5/9,,house-dry,2,…": 21 fields, want 19 as in the header, feed nothing by this line: it may hold the animal`},
 	{`B3"x,run 1,dog,24.9 kg,adult,,,,,,,,neutered,5/9,,house-dry,2,1 g,`, `"B3\"x,run 1,dog,24.9 kg,adult,,,,,,,,neutered,5/9,,house-dry,…": a quote is opened and not closed on this line, feed nothing by this line: it may hold the animal`},
-	{`B4;run 1;dog;24.9 kg`, `"B4;run 1;dog;24.9 kg": 1 field, want 19 as in the header, feed nothing by this line: it may hold the animal`},
+	{`B4;run 1;dog;24.9 kg`, `"B4;run 1;dog;24.9 kg": 1 field, want 19 as in the header, with commas between them, feed nothing by this line: it may hold the animal`},
 	{`<b>B5</b>`, `"<b>B5</b>": 1 field, want 19 as in the header, feed nothing by this line: it may hold the animal`},
 }
 

@@ -43,7 +43,7 @@ var hostileRows = []struct{ row, problem string }{
 	{`,2026-11-02,212 g,1 g,`, `nursling "": want a name`},
 	{`xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx,2026-11-02,212 g,1 g,`, `nursling "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx…": 65 bytes, want at most 64`},
 	{`Pim`, `"Pim": 1 field, want 5 as in the header`},
-	{`Pim;2026-11-02;212 g`, `"Pim;2026-11-02;212 g": 1 field, want 5 as in the header`},
+	{`Pim;2026-11-02;212 g`, `"Pim;2026-11-02;212 g": 1 field, want 5 as in the header, with commas between them`},
 	{`Pim,2026-11-02,212 g,1 g,,`, `"Pim,2026-11-02,212 g,1 g,,": 6 fields, want 5 as in the header`},
 	{`Pi"m,2026-11-02,212 g,1 g,`, `"Pi\"m,2026-11-02,212 g,1 g,": a quote is opened and not closed on this line`},
 }

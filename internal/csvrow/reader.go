@@ -136,7 +136,11 @@ func (r *Reader) parse(text []byte) (fields []string, fault string) {
 		return bareFields(text), QuoteStart(text) + ": a quote in the wrong place, want quotes around the whole field and each one inside doubled"
 	}
 	if r.width > 0 && len(fields) != r.width {
-		return fields, QuoteStart(text) + ": " + fieldCount(len(fields)) + ", want " + strconv.Itoa(r.width) + " as in the header"
+		fault = QuoteStart(text) + ": " + fieldCount(len(fields)) + ", want " + strconv.Itoa(r.width) + " as in the header"
+		if len(fields) == 1 && strings.ContainsAny(fields[0], ";\t") {
+			fault += ", with commas between them"
+		}
+		return fields, fault
 	}
 	return fields, ""
 }

@@ -33,7 +33,7 @@ func TestFilesAreRefused(t *testing.T) {
 		{foodsRow, `a"b,3560 kcal/kg,,,,,dog,,,,,,,,`, cell, `line 2: "a\"b,3560 kcal/kg,,,,,dog,,,,,,,,": a quote is opened and not closed on this line`},
 		{foodsRow, `"a"b,3560 kcal/kg,,,,,dog,,,,,,,,`, cell, `line 2: "\"a\"b,3560 kcal/kg,,,,,dog,,,,,,,,": a quote in the wrong place, want quotes around the whole field and each one inside doubled`},
 		{foodsRow, "a\xff,3560 kcal/kg,,,,,dog,,,,,,,,", cell, `line 2: "a?,3560 kcal/kg,,,,,dog,,,,,,,,": not UTF-8`},
-		{foodsRow, `a;3560 kcal/kg;;;;;dog;;;;;;;;`, cell, `line 2: "a;3560 kcal/kg;;;;;dog;;;;;;;;": 1 field, want 15 as in the header`},
+		{foodsRow, `a;3560 kcal/kg;;;;;dog;;;;;;;;`, cell, `line 2: "a;3560 kcal/kg;;;;;dog;;;;;;;;": 1 field, want 15 as in the header, with commas between them`},
 		{foodsRow, "\"a\nb\",3560 kcal/kg,,,,,dog,,,,,,,,", cell, `line 2: "\"a": a quote is opened and not closed on this line; line 3: "b\",3560 kcal/kg,,,,,dog,,,,,,,,": a quote is opened and not closed on this line`},
 		{foodsRow, strings.Repeat("a", 1<<17) + ",3560 kcal/kg,,,,,dog,,,,,,,,", cell, `line 2: "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa…": a line of more than 65536 bytes`},
 

@@ -143,7 +143,7 @@ func (l *log) intakeRow(cell func(int) string, line int, p *csvrow.Problems) {
 		Density: parsed(cell(colEnergy), "energy", units.ParseEnergyDensity, p),
 	}
 	if _, err := fmt.Sscanf(cell(colMeal)+"\n", "%d\n", &s.Meal); err != nil {
-		p.Add("meal", cell(colMeal), "want a number, 1 for the first meal of the day")
+		p.Add("meal", cell(colMeal), "want a whole number, 1 for the first meal of the day, at most 99")
 	}
 	if why := csvrow.NameFault(s.Food); why != "" {
 		p.Add("food", s.Food, why)
