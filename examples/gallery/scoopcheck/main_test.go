@@ -25,7 +25,7 @@ func TestDemo(t *testing.T) {
 func TestDemoByHand(t *testing.T) {
 	stdout, _, _ := program.Run(t, "")
 	for _, want := range []string{
-		"A level scoop is 94.5 g on average, and 19 times in 20 its true mean lies between 92.7 g and 96.3 g:\n5.5 % less than the 100 g of the label.\n",
+		"A level scoop is 94.5 g on average, 5.5 % less than the 100 g of the label; 19 times in 20 its true mean\nlies between 92.7 g and 96.3 g.\n",
 		"the next scoop will be between 88.2 g and 100.8 g",
 		"by the label they would be 1068 kcal", // 3 × 356 kcal
 		"line 8, 70 g: spilt on the way to the scale\n",

@@ -13,10 +13,10 @@ import (
 func (c *check) text() string {
 	var p page.Page
 	if c.demo {
-		p.Line("DEMO: the cup, the food and the weighings are invented.")
+		p.Text("DEMO: the cup, the food and the weighings are invented.")
 	}
-	p.Line("CUP CHECK: " + c.settings.cup)
-	p.Line("")
+	p.Text("CUP CHECK: " + c.settings.cup)
+	p.Text("")
 	p.Item("", c.verdict())
 	p.Item("", fmt.Sprintf("Filled level by the same hand, the next scoop will be between %s and %s, 19 times in 20.",
 		c.grams(c.next.Low), c.grams(c.next.High)))
@@ -44,20 +44,20 @@ func (c *check) text() string {
 
 // verdict says in one sentence what the cup holds.
 func (c *check) verdict() string {
-	holds := fmt.Sprintf("A level scoop is %s on average, and 19 times in 20 its true mean lies between %s and %s",
-		c.grams(c.cup.Mean), c.grams(c.mean.Low), c.grams(c.mean.High))
-	if c.settings.label == 0 {
-		return holds + "."
+	holds := "A level scoop is " + c.grams(c.cup.Mean) + " on average"
+	mean := fmt.Sprintf("19 times in 20 its true mean lies between %s and %s", c.grams(c.mean.Low), c.grams(c.mean.High))
+	switch {
+	case c.settings.label == 0:
+		return holds + ", and " + mean + "."
+	case !c.label.Different:
+		return fmt.Sprintf("%s, and %s: that it differs from the %s of the label isn't shown.", holds, mean, c.settings.label)
 	}
-	off := (c.cup.Mean - c.settings.label) / c.settings.label * 100
+	off := 100 * (c.cup.Mean - c.settings.label) / c.settings.label
 	side := "more"
 	if off < 0 {
 		side = "less"
 	}
-	if !c.label.Different {
-		return holds + fmt.Sprintf(": that it differs from the %s of the label isn't shown.", c.settings.label)
-	}
-	return holds + fmt.Sprintf(": %s %% %s than the %s of the label.", page.Number(math.Abs(float64(off)), 1), side, c.settings.label)
+	return fmt.Sprintf("%s, %s %% %s than the %s of the label; %s.", holds, page.Number(math.Abs(float64(off)), 1), side, c.settings.label, mean)
 }
 
 // dayText says what a day's scoops come to, in kcal too where the food is known.

@@ -18,10 +18,10 @@ import (
 func (v *visit) text() string {
 	var p page.Page
 	if v.demo != "" {
-		p.Line("DEMO: the animal, its weights and what it ate are invented.")
+		p.Text("DEMO: the animal, its weights and what it ate are invented.")
 	}
-	p.Line(fmt.Sprintf("VISIT OF %s    %s, %s", v.today, v.name, v.animal.Species))
-	p.Line("")
+	p.Text(fmt.Sprintf("VISIT OF %s    %s, %s", v.today, v.name, v.animal.Species))
+	p.Text("")
 	for _, text := range v.refers() {
 		p.Item("!! VETERINARIAN: ", text)
 	}
