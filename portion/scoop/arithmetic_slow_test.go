@@ -10,8 +10,8 @@ import (
 // The slow reference computes every figure of the package a second time, to 256
 // bits and from the formulas as they are printed. It has nothing of the package but
 // the types of its inputs. The largest relative differences seen on amd64, in 300 draws of each: 9e-16 of a mean,
-// a spread, an uncertainty, its degrees of freedom, a variance; where a quantile is in it, 0.7 of what slowPart.lost
-// has, which is gonum's: 3.6e-15 for each degree of freedom. TestSlow… with -v prints them.
+// a spread, an uncertainty, its degrees of freedom, a variance; where a quantile is in it, 0.4 of what slowPart.lost
+// has, which is gonum's: 7e-15 for each degree of freedom. TestSlow… with -v prints them.
 
 const slowBits = 256
 

@@ -36,7 +36,7 @@ type Calibration struct {
 // Calibrate returns the calibration of a cup from three or more weighings of its
 // level fill, each 1 mg to 25 kg, on a scale of that readability: units.Gram
 // for one that shows whole grams, zero to leave its rounding out. Every
-// weighing must be a whole number of such steps.
+// weighing must be a whole number of such steps, to a millionth of one.
 //
 // Each fault is a [*units.FieldError]; all come at once. The weighings are
 // neither kept nor changed.

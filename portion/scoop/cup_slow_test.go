@@ -69,7 +69,7 @@ func drawnLevel(d draws) units.Percent {
 // lost is what a figure with a quantile of Student's distribution in it may be off: gonum's loses
 // digits as the degrees of freedom grow. From 10^8 on, with the normal distribution, it doesn't.
 func (u slowPart) lost() float64 {
-	const ulps = 32.0 / (1 << 53)
+	const ulps = 64.0 / (1 << 53) // twice what was seen
 	if u.freedom == nil || u.freedom.Cmp(tenToTheEight) >= 0 {
 		return ulps
 	}

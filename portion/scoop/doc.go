@@ -54,14 +54,15 @@ little more than needed, for the scatter already holds some of the rounding. A
 readability of zero leaves it out. An interval doesn't go below 0 g. That the scale
 itself is right is taken for granted: check it with a known mass.
 
-Every quantile comes from gonum.org/v1/gonum/stat/distuv. From 10^8 degrees of freedom on the
+Every quantile comes from gonum.org/v1/gonum/stat/distuv, which loses digits as the degrees of
+freedom grow: at a hundred some twelve are right, at a million eight. From 10^8 on the
 normal distribution stands for Student's.
 
 # Errors
 
 Bad input is a [*units.FieldError]; several faults at once are a [units.ErrorList].
-The result is then zero. A Calibration is a plain struct: what only the figures are
-known of is written as one, Calibration{N: 12, Mean: 98 * units.Gram, SD: 4 * units.Gram},
+The result is then zero. A Calibration is a plain struct. Where only the figures of a cup are
+known it is written as Calibration{N: 12, Mean: 98 * units.Gram, SD: 4 * units.Gram},
 and each method checks it. No input makes this package panic.
 
 # Sources

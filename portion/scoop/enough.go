@@ -11,7 +11,7 @@ import (
 const mostWeighings = 10000
 
 // Enough returns how many weighings in all, at least 3, make the interval of the mean
-// no wider than ± within, in percent of the mean, at a level of confidence. It
+// no wider than ± within, in percent of the mean, above 0 % and below 100 %, at a level of confidence. It
 // takes the spread to stay as it is; with few weighings that is itself
 // uncertain, so that a plan of that many is looked at again when it is done.
 //

@@ -17,8 +17,8 @@ type Grubbs struct {
 	Outlier bool
 }
 
-// Outlier tests the weighing farthest from the mean, on either side, by Grubbs'
-// two-sided test. At 95 % it finds an outlier where there is none in one of
+// Outlier tests the weighing farthest from the mean, on either side, the lowest where
+// both ends are as far, by Grubbs' two-sided test. At 95 % it finds an outlier where there is none in one of
 // twenty calibrations. Of three or four weighings hardly any can be told to be
 // one, and two outliers can hide each other. An outlier is weighed again, not
 // dropped: a spilt scoop is a reason to leave it out, a high G alone is none.

@@ -13,7 +13,8 @@ type People struct {
 	Count     int        // of people
 	Weighings int        // of all of them
 	Mean      units.Mass // of the people's means, each counted once
-	// Uncertainty is the standard uncertainty of Mean as that of anybody's fill.
+	// Uncertainty is the standard uncertainty of Mean, where it is taken for what
+	// anybody's fills come to on average.
 	Uncertainty units.Mass
 	// Within is the standard deviation of one person's fills, pooled; Between that of the people's
 	// true means, 0 g where the means scatter no more than the fills explain.
