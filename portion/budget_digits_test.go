@@ -39,6 +39,7 @@ func TestEndsOfAMeasuring(t *testing.T) {
 		// From next to nothing: 3600/√12/3560 is 29.2 %. A width of 6165 kcal/kg is
 		// 49.99 %, and one of 6168 is 50.02 %.
 		{portion.Measuring{Density: units.Range[units.EnergyDensity]{Low: 0.5, High: 3600}}, true},
+		{portion.Measuring{Density: units.Range[units.EnergyDensity]{Low: 0, High: 3600}}, false},
 		{portion.Measuring{Density: units.Range[units.EnergyDensity]{Low: 1, High: 6166}}, true},
 		{portion.Measuring{Density: units.Range[units.EnergyDensity]{Low: 1, High: 6169}}, false},
 	} {
@@ -49,6 +50,11 @@ func TestEndsOfAMeasuring(t *testing.T) {
 	b, err := w.Budget(0, portion.Measuring{Scoop: 0.5})
 	if err != nil || b.Scoop != 0.5 || b.Step != 0 || b.Scale != 0 || b.Bowls != 1 {
 		t.Errorf("a scoop of 0.5 %% and no number of meals: %+v, %v", b, err)
+	}
+	const none = `portion: ration "": want a ration from Weigh (its error was not looked at?)`
+	_, err = portion.Weighed{}.Budget(0, portion.Measuring{Density: units.Range[units.EnergyDensity]{Low: 3400, High: 3600}})
+	if err == nil || err.Error() != none {
+		t.Errorf("no ration: %v", err)
 	}
 	_, err = w.Budget(0, portion.Measuring{Density: units.Range[units.EnergyDensity]{Low: units.EnergyDensity(math.Inf(-1)), High: 3600}})
 	if err == nil || !strings.Contains(err.Error(), `density "not finite numbers"`) {
@@ -85,6 +91,17 @@ func TestSmallAndEmptyBudgets(t *testing.T) {
 		t.Errorf("the part of what is no component: %v", got)
 	}
 	// √(50² + 50²) is 70.7 %, and twice that more than all.
+	// A part may be 50 % and no more, that of the animals too.
+	for part, ok := range map[units.Percent]bool{50: true, 50.1: false} {
+		for c, b := range map[portion.Component]portion.Budget{
+			portion.LabelRounding: {Label: part}, portion.ScoopFill: {Scoop: part}, portion.IndividualNeed: {Individual: part},
+		} {
+			b.Bowl, b.Energy, b.Bowls = 100, 100, 1
+			if err := b.Validate(); (err == nil) != ok {
+				t.Errorf("%v of %v: %v", part, c, err)
+			}
+		}
+	}
 	wide := portion.Budget{Food: "a food", Bowl: 100, Energy: 100, Bowls: 1, Label: 50, Density: 50}
 	if r := wide.EnergyRange(); r.Low != 0 || math.Abs(float64(r.High)-241.42) > 0.01 {
 		t.Errorf("100 kcal ± 141 %%: %v to %v", r.Low, r.High)
@@ -110,6 +127,16 @@ func TestEndsOfTheVerdicts(t *testing.T) {
 		if got := b.Verdict(); got != test.want {
 			t.Errorf("%+v: %q, want %q", test.b, got, test.want)
 		}
+	}
+}
+
+// Of two parts as large the earlier is the limit.
+func TestLimitOfEqualParts(t *testing.T) {
+	if c, ok := (portion.Budget{Label: 2, Density: 2, Scale: 2, Scoop: 2}).Limit(); c != portion.LabelRounding || !ok {
+		t.Errorf("four equal parts: %v", c)
+	}
+	if c, _ := (portion.Budget{Label: 1, Scale: 2, Scoop: 2}).Limit(); c != portion.ScaleStep {
+		t.Errorf("scale and scoop: %v", c)
 	}
 }
 
@@ -146,11 +173,21 @@ func TestLinesOfABudget(t *testing.T) {
 	if text := tomorrow.Explain(); !strings.Contains(text, "weigh the animal in 1 day\n") || strings.Contains(text, "\nso ") {
 		t.Errorf("nothing in the bowl, weighed every day:\n%s", text)
 	}
+	// As well known as the bowl is no worse, and without a day to weigh again none is
+	// named.
+	even := portion.Budget{Food: "a food", Bowl: 100, Energy: 350, Bowls: 1, Scoop: 2, Individual: 2}
+	if text := even.Explain(); strings.Contains(text, "\nnext ") || !strings.Contains(text, "\nscoop     ±2.0 %, the fill of the scoop; 100 % of the variance\n") {
+		t.Errorf("the animal is known as well:\n%s", text)
+	}
+	even.Individual = 2.1
+	if text := even.Explain(); !strings.HasSuffix(text, ": keep the bowl the same and weigh the animal\n") {
+		t.Errorf("no day to weigh again:\n%s", text)
+	}
 	for _, test := range []struct {
 		p    units.Percent
 		want string
 	}{
-		{9.955, "10"}, {9.945, "9.9"}, {1, "1.0"}, {0.0912, "0.091"}, {0.00123, "0.001"},
+		{9.95, "10"}, {9.955, "10"}, {9.945, "9.9"}, {1, "1.0"}, {0.0912, "0.091"}, {0.00123, "0.001"},
 	} {
 		b := one
 		b.Label = test.p

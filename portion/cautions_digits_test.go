@@ -33,6 +33,7 @@ func TestExactlyATenthInTreats(t *testing.T) {
 	}{
 		{100, 0},
 		{100 * (1 + 0.5e-12), 0},
+		{100.0000000001, 0}, // to the bit
 		{100 * (1 + 1.5e-12), 1},
 		{100.1, 1},
 	} {
@@ -43,6 +44,14 @@ func TestExactlyATenthInTreats(t *testing.T) {
 		}
 		if c := sayingAll(r.Cautions(), "treats are"); len(c) != test.want {
 			t.Errorf("%v g of treats: %v", test.grams, c)
+		}
+		// By the same reason so much of what is no diet by itself (ours).
+		menu[0].Treat, menu[0].Food.Role = false, diet.Complementary
+		if r, err = portion.Weigh(prescribed(1000), menu); err != nil {
+			t.Fatal(err)
+		}
+		if c := sayingAll(r.Cautions(), "may lack nutrients"); len(c) != test.want {
+			t.Errorf("%v g of a complement: %v", test.grams, c)
 		}
 	}
 }
@@ -76,9 +85,11 @@ func TestEndsOfMuchFood(t *testing.T) {
 		want   string // of the body weight; "" for no word
 	}{
 		{"adult", adult, 598, ""},
+		{"adult", adult, 600, ""},
 		{"adult", adult, 602, "15 %"},
 		{"adult", adult, 0.456 * 4000, "46 %"},
 		{"newborn", kitten, 349, ""},
+		{"newborn", kitten, 350, ""},
 		{"newborn", kitten, 351, "35 %"},
 		{"a day under a year", teenager, 349, ""},
 		{"a year", grown, 151, "15 %"},
@@ -97,10 +108,23 @@ func TestEndsOfMuchFood(t *testing.T) {
 			t.Errorf("%s on %v: %v, want %s", test.name, test.daily, c[0], test.want)
 		}
 	}
+	// One food at the limit, and the two of them above it: 600 and 40 g of 4 kg.
+	r, err := portion.Weigh(must(energy.Prescribed{Animal: adult, Daily: 640, By: "a veterinarian"}), diet.Menu{
+		{Food: wet, Amount: diet.Fixed(40)}, {Food: asFed("another", 1000), Amount: diet.Rest()},
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got, want := said(r.Cautions(), "of the body weight"), "refer: 640.00 g of all the foods a day is 16 % of the body weight: check the label's kcal/kg, the energy and the weight first"; got != want {
+		t.Errorf("two foods: %q, want %q", got, want)
+	}
+	// Without a weight there is nothing to hold it against.
+	if r, err = portion.Weigh(energy.Estimate{Daily: 640}, diet.Only(wet)); err != nil || said(r.Cautions(), "of the body weight") != "" {
+		t.Errorf("no weight: %v, %v", r.Cautions(), err)
+	}
 	// No stage takes a weight of a gram; an estimate put together by hand may have
 	// it. 0.4 g is 40 % of it.
-	r, err := portion.Weigh(energy.Estimate{Animal: energy.Animal{Weight: 1}, Daily: 0.4}, diet.Only(wet))
-	if err != nil {
+	if r, err = portion.Weigh(energy.Estimate{Animal: energy.Animal{Weight: 1}, Daily: 0.4}, diet.Only(wet)); err != nil {
 		t.Fatal(err)
 	}
 	if c := sayingAll(r.Cautions(), "40 % of the body weight"); len(c) != 1 {

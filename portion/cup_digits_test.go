@@ -15,7 +15,7 @@ func TestEndsOfTheCautionOfACup(t *testing.T) {
 	for _, test := range []struct {
 		off   units.Energy
 		level advice.Level
-	}{{9.95, advice.Note}, {10.05, advice.Warn}, {-9.95, advice.Note}, {-10.05, advice.Warn}} {
+	}{{9.95, advice.Note}, {10, advice.Note}, {10.05, advice.Warn}, {-9.95, advice.Note}, {-10.05, advice.Warn}} {
 		x := portion.Cupped{Food: "a food", Meals: 1, Energy: 100, Error: test.off, Dry: true}
 		if c, ok := x.Caution(); !ok || c.Level != test.level {
 			t.Errorf("%v of 100 kcal: %v", test.off, c)
@@ -35,6 +35,12 @@ func TestSmallAndEmptyCups(t *testing.T) {
 	if text := (portion.Cupped{Food: "a food"}).String(); !strings.HasPrefix(text, "about 0 cup of a food ") {
 		t.Errorf("no mark: %q", text)
 	}
+	if r, ok := (portion.Cupped{Food: "a food", Dry: true}).Published(portion.Studies()[0]); ok {
+		t.Errorf("no energy: %v", r)
+	}
+	if text := (portion.Cupped{Food: "a food", Energy: 100}).String(); !strings.Contains(text, " would be 0.0 kcal a day (0.0 %)") {
+		t.Errorf("no error: %q", text)
+	}
 	small := portion.Cupped{Food: "a food", Meals: 1, Energy: 1, Error: 0.5, Dry: true, Mark: portion.Mark{Parts: 2, Of: 1}, Mass: 10, Weigh: 20}
 	if got := small.Off(); got != 50 {
 		t.Errorf("0.5 of 1 kcal: off by %v", got)
@@ -46,6 +52,15 @@ func TestSmallAndEmptyCups(t *testing.T) {
 	r, ok := small.Published(portion.Studies()[0])
 	if !ok || math.Abs(float64(r.Low)-1.23) > 1e-12 || math.Abs(float64(r.High)-2.7) > 1e-12 {
 		t.Errorf("published: %v, %v", r, ok)
+	}
+}
+
+// A cup holds 1 mg to 1 kg (ours).
+func TestEndsOfACup(t *testing.T) {
+	for mass, ok := range map[units.Mass]bool{0.001: true, 0.0009: false, 1000: true, 1000.1: false} {
+		if _, err := inCups(356, cupOf(0), 1, portion.Cup{Mass: mass}); (err == nil) != ok {
+			t.Errorf("%v g: %v", float64(mass), err)
+		}
 	}
 }
 

@@ -45,15 +45,23 @@ func TestEndsOfALiquid(t *testing.T) {
 }
 
 // The water of a food is at most its volume, or 2 % more by the reading of a jug
-// (ours). 92 % of 110.8 g is 101.9 mL in 100 mL, of 111 g 102.1 mL.
+// (ours), and 30 % at least. 92 % of 110.8 g is 101.9 mL in 100 mL, of 111 g 102.1
+// mL, and 85 % of 120 g 102 mL.
 func TestWaterByTheReadingOfAJug(t *testing.T) {
-	for grams, ok := range map[units.Mass]bool{110.8: true, 111: false} {
+	for _, test := range []struct {
+		energy         units.EnergyDensity
+		moisture, want units.Percent // 0: refused
+		grams          units.Mass
+	}{
+		{500, 92, 100, 110.8}, {500, 92, 0, 111}, {500, 85, 100, 120}, // 102 mL
+		{3000, 30, 30, 100}, {3000, 29.9, 0, 100},
+	} {
 		broth := diet.Food{
-			Name: "broth", Form: diet.Liquid, Analysis: diet.Analysis{Moisture: 92},
-			Label: diet.Label{Energy: 500, Serving: diet.Serving{Name: "100 mL", Mass: grams}},
+			Name: "broth", Form: diet.Liquid, Analysis: diet.Analysis{Moisture: test.moisture},
+			Label: diet.Label{Energy: test.energy, Serving: diet.Serving{Name: "100 mL", Mass: test.grams}},
 		}
-		if l, err := portion.LiquidFood(broth); (err == nil) != ok || ok && l.Water != 100 {
-			t.Errorf("%v in 100 mL: %v, %v", grams, l.Water, err)
+		if l, err := portion.LiquidFood(broth); (err == nil) != (test.want > 0) || l.Water != test.want {
+			t.Errorf("%v of water in %v, 100 mL: %v, %v", test.moisture, test.grams, l.Water, err)
 		}
 	}
 }
@@ -89,6 +97,12 @@ func TestEndsOfASyringe(t *testing.T) {
 	}
 	if all := (portion.Feeds{Mark: 0.5, Count: 3}).All(); all != nil {
 		t.Errorf("no feeds: %v", all)
+	}
+	if all := (portion.Feeds{Number: 24, Mark: 0.5, Count: 24}).All(); len(all) != 24 {
+		t.Errorf("24 feeds: %v", all)
+	}
+	if all := (portion.Feeds{Number: 25, Mark: 0.5, Count: 25}).All(); all != nil {
+		t.Errorf("25 feeds: %v", all)
 	}
 	two := portion.Feeds{Number: 2, Mark: 0.5, Count: 3}
 	if all := two.All(); len(all) != 2 || all[0].Number != 1 || all[1].Number != 2 {
@@ -138,6 +152,9 @@ func TestEndsOfTheFeedsOfABottle(t *testing.T) {
 		{"one would be enough", func(b *portion.Bottle) { b.Need.Daily, b.Feeds = 5, 0 }, `portion: feeds "0": want 1 or more` + stomach},
 		{"one is too few", func(b *portion.Bottle) { b.Feeds = 1 }, `portion: feeds "1": want 7 or more: 54 mL is too much for a stomach that takes 8 mL` + stomach},
 		{"none, and a fault besides", func(b *portion.Bottle) { b.Liquid.Energy, b.Feeds = 9, 0 }, `portion: liquid.energy "9 kcal/mL": want 0.2 kcal/mL to 3 kcal/mL (of the powder? give that of the made-up liquid); portion: feeds "0": want 1 to 24 a day`},
+		{"less than none, and a fault besides", func(b *portion.Bottle) { b.Liquid.Energy, b.Feeds = 0.1, -1 }, `portion: liquid.energy "0.1 kcal/mL": want 0.2 kcal/mL to 3 kcal/mL; portion: feeds "-1": want 1 to 24 a day`},
+		// Half the body weight in millilitres, in 13 feeds of 8 mL.
+		{"half the body", func(b *portion.Bottle) { b.Need.Daily, b.Liquid.Energy, b.Feeds = 100, 1, 13 }, ""},
 		// 8 kcal at 0.8 kcal/mL are one mark of 10 mL, and more than the stomach takes.
 		{"one mark", func(b *portion.Bottle) { b.Need.Daily, b.Liquid.Energy, b.Mark, b.Feeds = 8, 0.8, 10, 1 }, `portion: mark "10 mL": want a finer syringe, or a richer liquid: no number of feeds up to 24 divides 10 mL into feeds of at most 8 mL` + stomach},
 		// 6 kcal at 1 kcal/mL are one mark of 6 mL.
@@ -179,6 +196,7 @@ func TestMarksThatFillTheStomachExactly(t *testing.T) {
 		// 7.5 g take 0.3 mL, which divided by 0.1 mL is 2.9999999999999996.
 		{7.5, 3, 0.1, 10},
 		{1, 0.4, 0.01, 10},
+		{100, 49.2, 2.05, 24}, // as many as a day may have
 	} {
 		b := portion.Bottle{
 			Need:   energy.Estimate{Animal: energy.Animal{Species: energy.Cat, Weight: units.Mass(test.grams), Age: 9}, Daily: units.Energy(test.daily)},
@@ -227,6 +245,11 @@ func TestEndsOfATubeFeed(t *testing.T) {
 		{"one mark", func(p *portion.Tube) {
 			p.Liquid.Energy, p.Mark, p.Feeds = 2, 10, 1
 		}, `energy: feeds "1": 10 mL is 20.0` + above15 + "the veterinarian's own limit, in mL for each kg: Tube{Most}"},
+		{"another fault", func(p *portion.Tube) { p.Liquid.Energy, p.Flush = 9, 8 }, `portion: liquid.energy "9 kcal/mL": want 0.2 kcal/mL to 3 kcal/mL (of the powder? give that of the made-up liquid); portion: flush "8 mL": want 0 mL to 5 mL after a feed, 10 mL/kg`},
+		// 50 mL hold 40 mL of water, and 22 flushes of 5 mL make 150 mL, 300 mL/kg.
+		{"300 mL/kg of water", func(p *portion.Tube) {
+			p.Need, p.Feeds, p.Flush = must(energy.Prescribed{Animal: p.Need.Animal, Daily: 50, By: "Dr Ysolde Crake"}), 22, 5
+		}, ""},
 		{"a flush of 10 mL/kg", func(p *portion.Tube) { p.Feeds, p.Flush = 10, 5 }, ""},
 		{"a flush of 12 mL/kg", func(p *portion.Tube) { p.Feeds, p.Flush, p.Most = 10, 6, 20 }, `portion: flush "6 mL": want 0 mL to 5 mL after a feed, 10 mL/kg`},
 		{"a goal of 10 mL/kg", func(p *portion.Tube) { p.Goal = 5 }, ""},
@@ -293,9 +316,20 @@ func TestEndsOfTheCautionsOfATube(t *testing.T) {
 			t.Errorf("a goal of %v: %q, want %q", goal, got, want)
 		}
 	}
-	// The working tells what the cautions don't.
-	p.Goal, p.Flush = 18.5, 0.5
+	// The working has no line of what there is none of.
+	p.Goal = 16
 	text := p.Explain()
+	if strings.Contains(text, "\nflush ") || !strings.Contains(text, "\nwater     20 mL × 80 % = 16 mL in the feed\ngoal      16 mL of water a day, 0 mL short\n") {
+		t.Errorf("no flush:\n%s", text)
+	}
+	p.Goal, p.Liquid.Water = 0, 0
+	if text := p.Explain(); strings.Contains(text, "\nwater ") || strings.Contains(text, "\ngoal ") {
+		t.Errorf("no water is known:\n%s", text)
+	}
+	p.Liquid.Water = 80
+	// And the working tells what the cautions don't.
+	p.Goal, p.Flush = 18.5, 0.5
+	text = p.Explain()
 	for _, line := range []string{
 		"\n          (5 mL + 0.5 mL) ÷ 0.5 kg = 11.0 mL/kg with the flush\nflush     4 × 0.5 mL = 2 mL of water\n",
 		"\nwater     20 mL × 80 % = 16 mL in the feed, 18 mL in all\ngoal      18.5 mL of water a day, 0.5 mL short\n",

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/bowlgram/diet"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -12,10 +13,52 @@ import (
 // To weigh the day once helps where that is off by at most 2.5 % (ours): 100 g on
 // a scale of 5 g for 97.57 g are +2.49 %, for 97.55 g +2.51 %.
 func TestEndsOfWeighingTheDayOnce(t *testing.T) {
-	for day, want := range map[units.Mass]bool{97.57: true, 97.55: false} {
-		f, err := portion.Scale{Step: 5}.Fitness(day, 2)
-		if err != nil || f.Grade != portion.Coarse || f.DayOnce != want {
-			t.Errorf("%v in two: %+v, %v", day, f, err)
+	for _, test := range []struct {
+		scale portion.Scale
+		day   units.Mass
+		want  bool
+	}{
+		{portion.Scale{Step: 5}, 97.57, true},
+		{portion.Scale{Step: 5}, 97.55, false},
+		{portion.Scale{Step: 4.1}, 80, true}, // 82 g
+		{portion.Scale{Step: 1, Capacity: 30}, 30, true},
+		{portion.Scale{Step: 1, Capacity: 29}, 30, false}, // the day is too much for it
+	} {
+		f, err := test.scale.Fitness(test.day, 2)
+		if err != nil || f.Grade != portion.Coarse || f.DayOnce != test.want {
+			t.Errorf("%v in two: %+v, %v", test.day, f, err)
+		}
+	}
+}
+
+// A scale is usual for a meal of 20 of its steps, and no remedy for itself.
+func TestEndsOfAFinerScale(t *testing.T) {
+	for _, test := range []struct {
+		step, day, want units.Mass
+	}{{5, 40, 1}, {5, 39.9, 0.1}, {1, 4, 0.1}, {1, 3.9, 0}} {
+		f, err := portion.Scale{Step: test.step}.Fitness(test.day, 2)
+		if err != nil || f.Finer != test.want {
+			t.Errorf("%v in two on %v: %+v, %v, want %v", test.day, test.step, f, err, test.want)
+		}
+	}
+	// 10.5 g of 4000 kcal/kg are weighed as 11 g, 44 kcal. They leave 8.5 kcal of 52.5
+	// kcal: 17 g of a food of 500 kcal/kg, of which 21 g should have been.
+	w := weighedOn(t, prescribed(52.5), diet.Menu{
+		{Food: asFed("dry", 4000), Amount: diet.Fixed(10.5)}, {Food: asFed("stew", 500), Amount: diet.Rest()},
+	}, units.Gram)
+	if f, err := w.Fitness(1, 1); err != nil || f.Day != 17 || f.Grade != portion.Coarse || f.Finer != 0.1 {
+		t.Errorf("17 g for 21 g on 1 g: %+v, %v", f, err)
+	}
+}
+
+// A capacity is of 20 steps or more.
+func TestEndsOfACapacity(t *testing.T) {
+	for _, test := range []struct {
+		step, capacity units.Mass
+		ok             bool
+	}{{1, 20, true}, {1, 19.9, false}, {5, 100, true}, {5, 99, false}, {0.1, 2, true}, {1, 0, true}, {1, units.Mass(math.Inf(1)), false}} {
+		if err := (portion.Scale{Step: test.step, Capacity: test.capacity}).Validate(); (err == nil) != test.ok {
+			t.Errorf("%v in steps of %v: %v", test.capacity, test.step, err)
 		}
 	}
 }

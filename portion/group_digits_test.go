@@ -1,6 +1,7 @@
 package portion_test
 
 import (
+	"strconv"
 	"testing"
 
 	"example.org/bowlgram/diet"
@@ -50,6 +51,28 @@ func TestFrequencyOfOneBowl(t *testing.T) {
 		b.Meals = nil
 		if got := said(b.Cautions(), "recommended"); got != "" {
 			t.Errorf("the rows are gone: %q", got)
+		}
+	}
+}
+
+// A place has up to 100 animals (ours), and a day 24 meals.
+func TestEndsOfAGroup(t *testing.T) {
+	w := weighedOn(t, prescribedCat(240), diet.Only(catDry), units.Gram)
+	for _, test := range []struct {
+		animals, meals int
+		ok             bool
+	}{{2, 1, true}, {2, 24, true}, {2, 25, false}, {2, 0, false}, {100, 2, true}, {101, 2, false}} {
+		var g portion.Group
+		for i := range test.animals {
+			g = append(g, portion.Plan{Animal: "cat " + strconv.Itoa(i), Weighed: w})
+		}
+		bowls, err := g.Bowls(test.meals)
+		if (err == nil) != test.ok || test.ok && len(bowls) != test.animals*test.meals {
+			t.Errorf("%d animals, %d meals: %d bowls, %v", test.animals, test.meals, len(bowls), err)
+		}
+		b, err := g.OneBowl(test.meals)
+		if (err == nil) != test.ok || test.ok && len(b.Meals) != test.meals {
+			t.Errorf("%d animals, %d meals: one bowl in %d, %v", test.animals, test.meals, len(b.Meals), err)
 		}
 	}
 }

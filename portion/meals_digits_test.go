@@ -97,6 +97,55 @@ func TestAgesOfARecommendation(t *testing.T) {
 	}
 }
 
+// Of a stage that says it grows, without an age and at six months; and whom a
+// recommendation in weight loss is for.
+func TestWhomARecommendationIsFor(t *testing.T) {
+	growing := func(s energy.Species, age energy.Age) energy.Stage {
+		a := animalOf(s, 1, age)
+		a.Circumstances = energy.Growing
+		return energy.Prescribed{Animal: a, Daily: 100, By: "a veterinarian"}
+	}
+	fat := func(s energy.Species) energy.Stage {
+		return energy.WeightLoss{Animal: energy.Animal{Species: s, Weight: 6000, Ideal: 5000, Condition: energy.BCS9(7)}}
+	}
+	for _, test := range []struct {
+		stage     energy.Stage
+		low, high int
+		free      bool
+		whom      string
+	}{
+		{growing(energy.Dog, 180), 2, 4, false, "a growing dog"},
+		{growing(energy.Dog, 179), 3, 4, false, "a puppy under six months"},
+		{growing(energy.Dog, 0), 2, 4, false, "a growing dog"},
+		{growing(energy.Cat, 180), 2, 0, false, "a kitten from six months"},
+		{growing(energy.Cat, 179), 3, 0, false, "a kitten"},
+		{growing(energy.Cat, 0), 3, 0, false, "a kitten"},
+		{fat(energy.Cat), 2, 0, false, "a cat in weight loss"},
+		{fat(energy.Dog), 2, 0, false, "a dog in weight loss"},
+	} {
+		f, ok := portion.MealsFor(must(test.stage))
+		if !ok || f.Low != test.low || f.High != test.high || f.FreeChoice != test.free || f.For != test.whom {
+			t.Errorf("%s: %+v, %v", test.whom, f, ok)
+		}
+	}
+}
+
+// A timetable's smallest meal is by its parts of the sum: two fifths of 100 g, 40 g,
+// are 8 steps of 5 g, and would be 40 of 1 g; of 45 g they are 18 g, too little for
+// 20 of them.
+func TestFinerScaleOfATimetable(t *testing.T) {
+	table := portion.Timetable{{Parts: 3}, {Parts: 2}}
+	for grams, want := range map[float64]string{
+		100: "warn: a 5 g scale is coarse for 40 g of dry: half a step is 6.2 % of it: use a 1 g scale, or weigh the day's 100 g once and divide it",
+		45:  "warn: a 5 g scale is coarse for 20 g of dry: half a step is 12.5 % of it: use a 0.1 g scale",
+	} {
+		w := weighedOn(t, prescribed(units.Energy(4*grams)), diet.Only(asFed("dry", 4000)), 5*units.Gram)
+		if got := said(w.TimetableCautions(table), "coarse"); got != want {
+			t.Errorf("%v g: %q, want %q", grams, got, want)
+		}
+	}
+}
+
 // The word on bloat is from 25 kg on (ours), and none of it is said of no meals.
 func TestEndsOfTheWordOnMeals(t *testing.T) {
 	for kg, want := range map[units.Mass]bool{24.9: false, 25: true} {

@@ -2,11 +2,13 @@ package portion_test
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -117,6 +119,7 @@ func TestEndsOfAHouseholdUnit(t *testing.T) {
 		{62.5, diet.Serving{Name: "cup", Mass: 1000}, 0.125, "cup", true},
 		{10, diet.Serving{Name: "pinch", Mass: 0.5}, 20, "pinch", true},
 		{10, diet.Serving{}, 0, "", false},
+		{10, diet.Serving{Name: "handful"}, 0, "", false},
 	} {
 		food := asFed("dry", 4000)
 		food.Label.Serving = test.unit
@@ -138,5 +141,37 @@ func TestCautionsOfNoMeals(t *testing.T) {
 	}
 	if got := said(w.Cautions(2), "scale"); got == "" {
 		t.Error("two meals of 10 steps are no coarse ones")
+	}
+}
+
+// The working has every caution once: what the energy's own working says isn't
+// said again, what refers stands before all of it, and the rest after.
+func TestExplainHasEveryCautionOnce(t *testing.T) {
+	young := energy.Prescribed{Animal: energy.Animal{Species: energy.Cat, Weight: 1500, Age: 100}, Daily: 200, By: "a veterinarian"}
+	wrong := asFed("stew for dogs", 1000)
+	wrong.For, wrong.Role = diet.Purpose{Species: diet.Dogs}, diet.Complete
+	w := weighedOn(t, must(young), diet.Only(wrong), 20*units.Gram)
+	text, err := w.Explain(1)
+	if err != nil {
+		t.Fatal(err)
+	}
+	needs := w.Ration().Need().Cautions()
+	start, end := strings.Index(text, w.Ration().Need().Explain()), strings.Index(text, "\nmeals ")
+	levels := make(map[advice.Level]int)
+	for _, c := range w.Cautions(1) {
+		if n := strings.Count(text, c.String()+"\n"); n != 1 {
+			t.Errorf("%d times: %v in\n%s", n, c, text)
+		}
+		if slices.Contains(needs, c) {
+			continue
+		}
+		levels[c.Level]++
+		switch at := strings.Index(text, c.String()); {
+		case c.Level == advice.Refer && at > start, c.Level != advice.Refer && at < end:
+			t.Errorf("%v stands at %d in\n%s", c, at, text)
+		}
+	}
+	if len(needs) == 0 || levels[advice.Refer] == 0 || levels[advice.Warn]+levels[advice.Note] == 0 {
+		t.Errorf("%d of the need, and of the food %v", len(needs), levels)
 	}
 }
