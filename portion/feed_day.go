@@ -34,7 +34,11 @@ func newLiquidDay(need *energy.Estimate, liquid *Liquid, mark units.Volume) (liq
 	errs = liquid.check(errs)
 	var ok bool
 	if d.marks, ok = newMarks(mark); !ok {
-		errs = append(errs, unfit("mark", figure(float64(mark), "mL"), "0.01 mL to 10 mL, as in 0.1 mL, 0.5 mL or 1 mL", ""))
+		hint := ""
+		if finestMark <= mark && mark <= coarsestMark {
+			hint = tooFine
+		}
+		errs = append(errs, unfit("mark", figure(float64(mark), "mL"), "0.01 mL to 10 mL, as in 0.1 mL, 0.5 mL or 1 mL", hint))
 	}
 	if len(errs) > 0 {
 		return d, errs

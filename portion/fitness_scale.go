@@ -10,7 +10,7 @@ import (
 // It is comparable. The zero value is no scale.
 type Scale struct {
 	// Step is its readability, the smallest change that it shows: 1 mg to 1 kg
-	// and a decimal number of grams.
+	// and a number of grams with at most nine decimals.
 	Step units.Mass `json:"step"`
 	// Capacity is the most that it holds, the bowl included, 20 steps or more.
 	// Zero: not known, so that no load is too much.
@@ -25,9 +25,7 @@ func (s Scale) Validate() error { return s.faults(nil).Err() }
 
 func (s Scale) faults(errs units.ErrorList) units.ErrorList {
 	if _, ok := newScale(s.Step); !ok {
-		errs = append(errs, &units.FieldError{
-			Package: "portion", Field: "scale step", Value: massText(s.Step), Accepted: acceptedStep,
-		})
+		errs = append(errs, refuseStep(s.Step))
 	}
 	if c := s.Capacity; c != 0 && !(c >= minSteps*s.Step && c < math.MaxFloat64) {
 		errs = append(errs, &units.FieldError{

@@ -19,15 +19,12 @@ type Weighed struct {
 // from the energy that the other foods leave as they are weighed, so that it
 // takes up their rounding.
 //
-// A step is from 1 mg to 1 kg and a decimal number of grams. A food of less
+// A step is from 1 mg to 1 kg and a number of grams with at most nine decimals. A food of less
 // than half a step is a *ScaleError; all of them come back at once.
 func (r Ration) On(step units.Mass) (w Weighed, err error) { // named: no copy on the way out
 	s, ok := newScale(step)
 	if !ok {
-		return Weighed{}, &units.FieldError{
-			Package: "portion", Field: "scale step", Value: massText(step),
-			Accepted: acceptedStep,
-		}
+		return Weighed{}, refuseStep(step)
 	}
 	w.ration, w.scale = r, s
 	var errs units.ErrorList
@@ -51,12 +48,6 @@ func (r Ration) On(step units.Mass) (w Weighed, err error) { // named: no copy o
 
 // round sets the steps of the i-th food to the mass m.
 func (w *Weighed) round(i int, m units.Mass) error {
-	if !w.scale.fits(m) {
-		return &units.FieldError{
-			Package: "portion", Field: "scale step", Value: massText(w.scale.step),
-			Accepted: "a coarser step for " + trimmed(m),
-		}
-	}
 	if w.counts[i] = w.scale.count(m); w.counts[i] == 0 {
 		return &ScaleError{Food: w.ration.menu[i].Food.Name, Mass: m, Step: w.scale.step}
 	}
