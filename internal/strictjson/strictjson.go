@@ -2,6 +2,11 @@
 // name, a member that stands twice or in other than lower case, which
 // encoding/json would take for the same, and anything after the value are
 // errors, since each of them can switch a safety check off.
+//
+// Values may be nested 10,000 deep, the limit of encoding/json. The size of a
+// text is for whoever fetches it to limit: it is in memory before it comes here,
+// and reading it takes time and memory in proportion. How many foods, days or
+// steps a record may have is the matter of its type.
 package strictjson
 
 import (
