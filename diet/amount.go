@@ -64,11 +64,16 @@ func Rest() Amount { return Amount{kind: restOfDay} }
 
 // ParseAmount reads the text of an amount: "50 %", "45 g" or any other mass,
 // "2 biscuit", "0.5 can", or "rest". Whether the label knows the unit of a
-// count is for [Menu.Validate] to say. An energy is refused.
+// count is for [Menu.Validate] to say. An energy is refused, and so is a product,
+// as in "2 x 3 biscuit".
 func ParseAmount(s string) (Amount, error) {
 	a, ok := parseAmount(strings.TrimSpace(s))
 	if !ok || a.textFault() {
-		return Amount{}, refuse("amount", s, amountForms)
+		e := refuse("amount", s, amountForms)
+		if isProduct(a.of) {
+			e.Hint = "one number and no x: 2 x 3 biscuit are 6 biscuit"
+		}
+		return Amount{}, e
 	}
 	return a, nil
 }
@@ -163,12 +168,24 @@ func (a Amount) isUntold() bool {
 }
 
 // nameWanted is what the unit of a count has to be called to be told.
-const nameWanted = "a unit whose name begins with a letter and is no mass, energy or percentage, as in portion: call it that on the label"
+const nameWanted = "a unit whose name begins with a letter, not with x for times, and is no mass, energy or percentage, as in portion: call it that on the label"
+
+// isProduct reports whether text, after a number, begins with a sign for times.
+func isProduct(text string) bool {
+	switch first, size := utf8.DecodeRuneInString(text); first {
+	case '×', '*':
+		return true
+	case 'x', 'X':
+		next, _ := utf8.DecodeRuneInString(text[size:])
+		return len(text) == size || !unicode.IsLetter(next)
+	}
+	return false
+}
 
 // isNoName reports whether text can't be the name of a unit after a number.
 func isNoName(text string) bool {
 	first, _ := utf8.DecodeRuneInString(text)
-	return !unicode.IsLetter(first) || len(text) > maxName || text != strings.TrimSpace(text) ||
+	return !unicode.IsLetter(first) || isProduct(text) || len(text) > maxName || text != strings.TrimSpace(text) ||
 		!utf8.ValidString(text) || strings.ContainsFunc(text, func(r rune) bool { return !unicode.IsPrint(r) })
 }
 

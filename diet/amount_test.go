@@ -77,6 +77,22 @@ func TestRefusedAmounts(t *testing.T) {
 	}
 }
 
+// Taken for a name, "x 3 biscuit" would be looked for on the label, in vain.
+func TestAProductIsNoAmount(t *testing.T) {
+	for _, text := range []string{"2 x 3 biscuit", "2x3 biscuit", "2 X biscuit", "2 × 3 biscuit", "2*3 biscuit", "2 x", "2 x-3 g"} {
+		want := `diet: amount "` + text + `": want a share as in 50 %, a mass as in 45 g, a count as in 2 biscuit, or rest (one number and no x: 2 x 3 biscuit are 6 biscuit)`
+		if a, err := diet.ParseAmount(text); errorText(err) != want || !a.IsZero() {
+			t.Errorf("%q: %v, %v\nwant %s", text, a, err, want)
+		}
+	}
+	if a, err := diet.ParseAmount("2 xylophone"); err != nil || a != diet.Count(2, "xylophone") {
+		t.Errorf("%v, %v", a, err)
+	}
+	if b, err := diet.Count(2, "x 3 biscuit").MarshalText(); err == nil {
+		t.Errorf("written as %s, which isn't read back", b)
+	}
+}
+
 func TestAmountGivesBackItsFigure(t *testing.T) {
 	share, fixed, count, rest := diet.Share(50), diet.Fixed(45), diet.Count(2, "can"), diet.Rest()
 	for _, a := range []diet.Amount{{}, share, fixed, count, rest} {

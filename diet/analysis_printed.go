@@ -33,10 +33,11 @@ var (
 // Kind follows from the heading, or from least and most where every figure has
 // one of them; without either it is not stated. A printed 0 % goes to None.
 // What is not one of the five, such as calcium, is refused, so that a misspelt
-// name is not lost: leave it out. So are a bound on the wrong side, guarantees
-// among averages and a constituent that stands twice: every fault at once, as
-// [*units.FieldError] and [*units.ParseError] in a [units.ErrorList]. Whether
-// the figures fit a food is left to the calls that use them.
+// name is not lost: leave it out. So are a part that is negative or above 100 %,
+// a bound on the wrong side, guarantees among averages and a constituent that
+// stands twice: every fault at once, as [*units.FieldError] and
+// [*units.ParseError] in a [units.ErrorList]. Whether the figures fit a food is
+// left to the calls that use them.
 func ParseAnalysis(s string) (Analysis, error) {
 	var (
 		a              Analysis
@@ -141,6 +142,9 @@ func readPrinted(item string) (printed, error) {
 		}
 	}
 	content, err := units.ParsePercent(value)
+	if err == nil && !(content >= 0 && content <= 100) {
+		return printed{}, refuse("analysis."+of.String(), value, "0 % to 100 %")
+	}
 	return printed{of, content, least || most}, err
 }
 

@@ -57,6 +57,9 @@ func TestPrintedAnalysesRefused(t *testing.T) {
 		"ash (min) 7 %":                                      `diet: analysis "ash (min) 7 %": ` + side,
 		"protein (min) 25 %, fat 14 %":                       `diet: analysis "protein (min) 25 %, fat 14 %": ` + mixed,
 		"typical analysis: protein (min) 25 %":               `diet: analysis "typical analysis: protein (min) 25 %": ` + mixed,
+		"protein -5 %":                                       `diet: analysis.protein "-5 %": want 0 % to 100 %`,
+		"fat 100.5 %":                                        `diet: analysis.fat "100.5 %": want 0 % to 100 %`,
+		"ash (max) 260%":                                     `diet: analysis.ash "260%": want 0 % to 100 %`,
 		"protein 25":                                         `units: percentage "25": no unit: want %`,
 		"protein 14,5 %":                                     `units: percentage "14": no unit: want %; diet: analysis "5 %": ` + five,
 	} {

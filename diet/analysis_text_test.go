@@ -57,6 +57,11 @@ func TestTextOfBases(t *testing.T) {
 		{func() error { _, err := diet.ParsePerMcal("6.25 g/100 kcal"); return err }, `diet: content per 1000 kcal "6.25 g/100 kcal": want a mass for 1000 kcal, as in "66.8 g/1000 kcal"`},
 		{func() error { _, err := diet.ParsePerMJ("62.5 g/1000 kcal"); return err }, `diet: content per MJ "62.5 g/1000 kcal": want a mass for a megajoule, as in "14.94 g/MJ"`},
 		{func() error { _, err := diet.ParseEnergyShare("24.75 %"); return err }, `diet: share of energy "24.75 %": want percent and ME, as in "24.75 % ME"`},
+		{func() error { _, err := diet.ParseDryMatter("-1 % DM"); return err }, `diet: content of dry matter "-1 % DM": want 0 or more`},
+		{func() error { _, err := diet.ParseDryEnergy("-1 kcal/kg DM"); return err }, `diet: energy of dry matter "-1 kcal/kg DM": want 0 or more`},
+		{func() error { _, err := diet.ParsePerMcal("-1 g/1000 kcal"); return err }, `diet: content per 1000 kcal "-1 g/1000 kcal": want 0 or more`},
+		{func() error { _, err := diet.ParsePerMJ("-0.5 g/MJ"); return err }, `diet: content per MJ "-0.5 g/MJ": want 0 or more`},
+		{func() error { _, err := diet.ParseEnergyShare("-1 % ME"); return err }, `diet: share of energy "-1 % ME": want 0 or more`},
 		{func() error { _, err := diet.ParseDryMatter(""); return err }, `diet: content of dry matter "": want percent and DM, as in "36 % DM"`},
 		{func() error { _, err := diet.ParseDryMatter("36 DM"); return err }, `units: percentage "36 ": no unit: want %`},
 		{func() error { _, err := diet.DryMatter(math.NaN()).MarshalText(); return err }, `units: percentage "NaN %": want a finite number`},
@@ -170,5 +175,25 @@ func TestPredictionJSON(t *testing.T) {
 		`"analysis":{"kind":"typical","protein":"20 %","fat":"10 %","fibre":"2 %","moisture":"20 %","ash":"6 %"},"nfe":"42 %","dry_energy":"3775 kcal/kg DM"}`
 	if got, err := json.Marshal(ma); string(got) != want || err != nil {
 		t.Errorf("%s, %v\nwant %s", got, err, want)
+	}
+}
+
+// A margin below zero is a content too: what is missing.
+func TestAShortfallGoesThroughJSON(t *testing.T) {
+	f := findingOf(t, fedDog(t, diet.FEDIAF, 100), diet.Protein, diet.Minimum)
+	text, err := json.Marshal(f)
+	var back diet.Finding
+	if err != nil || f.Margin >= 0 || json.Unmarshal(text, &back) != nil || back != f {
+		t.Errorf("%s was read back as %+v, %v", text, back, err)
+	}
+	for _, s := range []string{"0 g/1000 kcal", "-0 g/1000 kcal"} {
+		if p, err := diet.ParsePerMcal(s); p != 0 || err != nil {
+			t.Errorf("%s: %v, %v", s, p, err)
+		}
+	}
+	for s, want := range map[string]diet.Analysis{"fat 100 %": {Fat: 100}, "fat 0 %": {None: diet.CrudeFat}} {
+		if a, err := diet.ParseAnalysis(s); a != want || err != nil {
+			t.Errorf("%s: %+v, %v", s, a, err)
+		}
 	}
 }

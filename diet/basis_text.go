@@ -47,6 +47,15 @@ func (b *basis[Q]) read(s string) (float64, error) {
 	return float64(q), err
 }
 
+// readAmount reads s as read does, and refuses what is less than nothing.
+func (b *basis[Q]) readAmount(s string) (float64, error) {
+	v, err := b.read(s)
+	if err == nil && v < 0 {
+		return 0, refuse(b.field, s, "0 or more")
+	}
+	return v, err
+}
+
 // append writes the quantity, which refuses NaN and infinity, and the ending.
 func (b *basis[Q]) append(dst []byte, q interface {
 	AppendText(b []byte) ([]byte, error)
@@ -66,10 +75,11 @@ func (b *basis[Q]) ending() string {
 	return " " + b.endings[0]
 }
 
-// ParseDryMatter reads a content of the dry matter: "36 % DM". An error is a
-// [*units.FieldError] or a [*units.ParseError], as in the others.
+// ParseDryMatter reads a content of the dry matter: "36 % DM". A negative one is
+// refused. An error is a [*units.FieldError] or a [*units.ParseError], as in the
+// others.
 func ParseDryMatter(s string) (DryMatter, error) {
-	v, err := dryMatterBasis.read(s)
+	v, err := dryMatterBasis.readAmount(s)
 	return DryMatter(v), err
 }
 
@@ -90,7 +100,7 @@ func (d *DryMatter) UnmarshalText(text []byte) error { return set(d, text, Parse
 
 // ParseDryEnergy reads an energy density of dry matter: "4480 kcal/kg DM".
 func ParseDryEnergy(s string) (DryEnergy, error) {
-	v, err := dryEnergyBasis.read(s)
+	v, err := dryEnergyBasis.readAmount(s)
 	return DryEnergy(v), err
 }
 
@@ -111,7 +121,7 @@ func (e *DryEnergy) UnmarshalText(text []byte) error { return set(e, text, Parse
 
 // ParsePerMcal reads a content for 1000 kcal: "66.8 g/1000 kcal".
 func ParsePerMcal(s string) (PerMcal, error) {
-	v, err := perMcalBasis.read(s)
+	v, err := perMcalBasis.readAmount(s)
 	return PerMcal(v), err
 }
 
@@ -124,13 +134,19 @@ func (p PerMcal) AppendText(b []byte) ([]byte, error) { return perMcalBasis.appe
 // MarshalText returns the text of p, as [PerMcal.AppendText] does.
 func (p PerMcal) MarshalText() ([]byte, error) { return p.AppendText(nil) }
 
-// UnmarshalText sets p as [ParsePerMcal] reads text. On error p is left as it
+// UnmarshalText sets p as [ParsePerMcal] reads text, and also where it is below
+// zero, as the Margin of a [Finding] is that is short. On error p is left as it
 // was.
-func (p *PerMcal) UnmarshalText(text []byte) error { return set(p, text, ParsePerMcal) }
+func (p *PerMcal) UnmarshalText(text []byte) error { return set(p, text, parseSigned) }
+
+func parseSigned(s string) (PerMcal, error) {
+	v, err := perMcalBasis.read(s)
+	return PerMcal(v), err
+}
 
 // ParsePerMJ reads a content for a megajoule: "14.94 g/MJ".
 func ParsePerMJ(s string) (PerMJ, error) {
-	v, err := perMJBasis.read(s)
+	v, err := perMJBasis.readAmount(s)
 	return PerMJ(v), err
 }
 
@@ -148,7 +164,7 @@ func (p *PerMJ) UnmarshalText(text []byte) error { return set(p, text, ParsePerM
 
 // ParseEnergyShare reads a part of the metabolizable energy: "24.75 % ME".
 func ParseEnergyShare(s string) (EnergyShare, error) {
-	v, err := energyShareBasis.read(s)
+	v, err := energyShareBasis.readAmount(s)
 	return EnergyShare(v), err
 }
 

@@ -49,7 +49,7 @@ func (p *Profile) UnmarshalJSON(data []byte) error {
 		if text == nil {
 			continue
 		}
-		if contents[n], err = ParsePerMcal(*text); err != nil {
+		if contents[n], err = parseSigned(*text); err != nil {
 			errs = append(errs, err)
 		}
 	}

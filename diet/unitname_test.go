@@ -54,7 +54,7 @@ func TestAUnitCalledByAMass(t *testing.T) {
 
 // What a menu and a mix take can be stored and read back the same.
 func TestCountsThatCannotBeStored(t *testing.T) {
-	const want = `: want a unit whose name begins with a letter and is no mass, energy or percentage, as in portion: call it that on the label`
+	const want = `: want a unit whose name begins with a letter, not with x for times, and is no mass, energy or percentage, as in portion: call it that on the label`
 	for _, tt := range []struct {
 		serving diet.Serving
 		text    string // of one; "" can be told
