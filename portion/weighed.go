@@ -19,8 +19,8 @@ type Weighed struct {
 // from the energy that the other foods leave as they are weighed, so that it
 // takes up their rounding.
 //
-// A step is from 1 mg to 1 kg and a number of grams with at most nine decimals. A food of less
-// than half a step is a *ScaleError; all of them come back at once.
+// A step is from 1 mg to 1 kg and a number of grams with at most nine decimals. A
+// food of less than half a step is a *ScaleError; all of them come back at once.
 func (r Ration) On(step units.Mass) (w Weighed, err error) { // named: no copy on the way out
 	s, ok := newScale(step)
 	if !ok {
