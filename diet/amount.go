@@ -177,7 +177,7 @@ func isProduct(text string) bool {
 		return true
 	case 'x', 'X':
 		next, _ := utf8.DecodeRuneInString(text[size:])
-		return len(text) == size || !unicode.IsLetter(next)
+		return size < len(text) && !unicode.IsLetter(next)
 	}
 	return false
 }

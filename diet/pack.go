@@ -28,7 +28,8 @@ func (p Pack) Cost(m units.Mass) (Price, bool) {
 }
 
 // roundoffPacks is how far a number of packs may miss a whole one by the last
-// bits of its sum.
+// bits of its sum, and by what part the costs of two sizes may differ and be the
+// same: 3 × 4.10 is not 12.30 in binary.
 const roundoffPacks = 1e-9
 
 // Choose returns the size to order and how many of it cover the mass short: one
@@ -58,7 +59,8 @@ func (p Packs) Choose(short units.Mass) (Pack, int) {
 			if priced {
 				a, b = x.Price.amount*float64(n), best.Price.amount*float64(count)
 			}
-			better = a < b || a == b && x.Net > best.Net
+			same := math.Abs(a-b) <= roundoffPacks*b
+			better = !same && a < b || same && x.Net > best.Net
 			if n == 0 { // nothing to order: the largest with a price
 				known, was := !x.Price.IsZero(), !best.Price.IsZero()
 				better = known && !was || known == was && x.Net > best.Net
