@@ -291,6 +291,10 @@ var badTexts = []badText{
 	{energyDensity, "3560 /kg", `units: energy density "3560 /kg": unknown unit "/kg": want kcal/kg, kcal/g, kcal/100 g, kcal/lb, kcal/oz, Mcal/kg, kJ/100 g, kJ/g, kJ/kg or MJ/kg`},
 	{mass, "24.9 -kg", `units: mass "24.9 -kg": unknown unit "-kg": want kg, g, mg, lb or oz`},
 	{mass, "24.9-", `units: mass "24.9-": unknown unit "-": want kg, g, mg, lb or oz`},
+	{mass, "24–26 kg", `units: mass "24–26 kg": more than one number: want one decimal number and kg, g, mg, lb or oz`},
+	{mass, "24 − 26 kg", `units: mass "24 − 26 kg": more than one number: want one decimal number and kg, g, mg, lb or oz`},
+	{mass, "24.9–", `units: mass "24.9–": unknown unit "–": want kg, g, mg, lb or oz`},
+	{mass, "24.9+1 kg", `units: mass "24.9+1 kg": more than one number: want one decimal number and kg, g, mg, lb or oz`},
 	{mass, "24.9 / 25 kg", `units: mass "24.9 / 25 kg": more than one number: want one decimal number and kg, g, mg, lb or oz`},
 
 	// A letter that is a spoon or a cup in a recipe, and something else elsewhere.

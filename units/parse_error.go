@@ -69,10 +69,14 @@ func (t *table) explainNoUnit(s string, n number, rest string, d *doubt) error {
 }
 
 // beginsNumber reports whether a second number follows the first: the rest of a
-// fraction, of a span, or of a number with a space in it.
+// fraction, of a span, whose dash may be a long one, or of a number with a space
+// in it.
 func beginsNumber(name string) bool {
-	if strings.IndexByte("/-+", name[0]) >= 0 {
-		name = trimLeft(name[1:])
+	for _, between := range []string{"/", "-", "+", "±", "–", "−"} {
+		if rest, ok := strings.CutPrefix(name, between); ok {
+			name = trimLeft(rest)
+			break
+		}
 	}
 	return name != "" && isDigit(name[0])
 }
