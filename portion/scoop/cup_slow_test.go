@@ -79,7 +79,7 @@ func (u slowPart) lost() float64 {
 
 func slowRuns() int {
 	if testing.Short() {
-		return 30
+		return 20
 	}
 	return 300
 }
