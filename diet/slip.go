@@ -106,14 +106,24 @@ func (f *Food) slipsBeyond(d Density) (likeliest, or Slip) {
 	var candidates []correction
 	switch e := d.Energy; {
 	case d.Origin == Derived:
-		candidates = []correction{{ServingInKilojoules, float64(units.Kilojoule), 0}, {ServingInKilocalories, 1 / float64(units.Kilojoule), 0}, {OuncesAsGrams, 1 / units.Ounce.Grams(), 0}}
+		candidates = []correction{
+			{slip: ServingInKilojoules, stated: float64(units.Kilojoule)},
+			{slip: ServingInKilocalories, stated: 1 / float64(units.Kilojoule)},
+			{slip: OuncesAsGrams, stated: 1 / units.Ounce.Grams()},
+		}
 	case e > mostUsual*dm:
-		candidates = []correction{{DryMatterAsFed, float64(dm), 0}, {KilojoulesAsKilocalories, float64(units.KilojoulePerKilogram), 0}}
+		candidates = []correction{
+			{slip: DryMatterAsFed, stated: float64(dm)},
+			{slip: KilojoulesAsKilocalories, stated: float64(units.KilojoulePerKilogram)},
+		}
 	default:
 		if usual(e * 10) {
 			return Per100GramsAsPerKilogram, PerServingAsPerKilogram
 		}
-		candidates = []correction{{PerGramAsPerKilogram, 1000, 0}, {KilocaloriesAsKilojoules, 1 / float64(units.Kilojoule), 0}}
+		candidates = []correction{
+			{slip: PerGramAsPerKilogram, stated: 1000},
+			{slip: KilocaloriesAsKilojoules, stated: 1 / float64(units.Kilojoule)},
+		}
 	}
 	for _, c := range candidates {
 		switch {
