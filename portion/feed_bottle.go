@@ -11,6 +11,9 @@ import (
 
 // Bottle is the milk of a puppy or a kitten of up to eight weeks: how many
 // millilitres a day and a feed. Weigh the animal every morning and plan again.
+// Where the number of feeds is not settled, LeastFeeds has the fewest. The feeds
+// are the same size to a mark and have no times of day: spread them over day and
+// night.
 type Bottle struct {
 	Need   energy.Estimate `json:"need"` // that of a Nursling, as a rule
 	Liquid Liquid          `json:"liquid"`

@@ -24,7 +24,10 @@ type Meal struct {
 // 1 to 24: food by food within a meal, meal after meal. The counts of each
 // food add up to its day exactly, each is less than one step from its exact
 // share, and the odd steps go to the earliest meals. Treats are given outside
-// meals, and are in none.
+// meals, and are in none. A food of fewer steps than meals has rows of 0 g.
+//
+// What the scale does to the meals is said by [Weighed.Cautions]: to show it, take
+// On, then Meals and Cautions of the [Weighed].
 func (r Ration) Meals(n int, step units.Mass) ([]Meal, error) {
 	return r.AppendMeals(nil, n, step)
 }

@@ -27,7 +27,9 @@ func (s *Stock) UnmarshalJSON(data []byte) error {
 	return strictjson.Record("portion", "stock", data, func(p plain) { *s = Stock(p) })
 }
 
-// Supply is what is to be bought for so many days of a list of plans.
+// Supply is what is to be bought for so many days of a list of plans: one for each
+// animal, of its name and its ration as it is weighed. What a food is sold in is on
+// its label ([diet.Label]); without packs Lines still has the mass.
 type Supply struct {
 	Plans []Plan        `json:"plans"`
 	Days  int           `json:"days"`           // 1 to 366
