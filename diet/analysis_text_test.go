@@ -2,6 +2,7 @@ package diet_test
 
 import (
 	"encoding/json"
+	"errors"
 	"math"
 	"testing"
 
@@ -9,6 +10,7 @@ import (
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/units"
 )
 
 func TestTextOfAnalysisWords(t *testing.T) {
@@ -195,5 +197,13 @@ func TestAShortfallGoesThroughJSON(t *testing.T) {
 		if a, err := diet.ParseAnalysis(s); a != want || err != nil {
 			t.Errorf("%s: %+v, %v", s, a, err)
 		}
+	}
+}
+
+// An ending alone is a figure without its number.
+func TestAnEndingAlone(t *testing.T) {
+	var parse *units.ParseError
+	if _, err := diet.ParseDryMatter("DM"); !errors.As(err, &parse) {
+		t.Errorf("%v", err)
 	}
 }
