@@ -80,7 +80,7 @@ func TestSlipOfUnitIsNamedUpToAFifthOff(t *testing.T) {
 		{0.15, 150, ": grams? 150 g"},
 		{4, 0.004798, ": kilograms? 4.8 kg"},
 		{4, 0.004802, other},
-		{4, 0.00425, ": kilograms? 4.25 kg"},
+		{4, 0.004252, ": kilograms? 4.25 kg"},
 		{4, 47.9, ": the decimal point?"},
 		{4, 48.1, other},
 		{4, 0.479, ": the decimal point?"},

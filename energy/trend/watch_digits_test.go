@@ -198,6 +198,11 @@ func TestFlagsJustInsideAndJustOutside(t *testing.T) {
 		},
 		{"4 % in 31 days, reduced", trend.Watch{Animal: of(energy.Ferret), Weights: byDay(fine, 0, 1, 20, 0.97, 31, 0.96), Appetites: scored(31, trend.Reduced)}, 31, nil},
 
+		{ // 30 g less each, of which 60 are shown: 2.306 × √2 × 18.0 g = 58.7 g. 1 % in 4 days
+			"cat weighed three times in a week", trend.Watch{Animal: of(energy.Cat), Weights: byDay(fine, 0, 6, 2, 5.97, 4, 5.94)}, 4,
+			[]string{"rate_of_loss warn: lost 1.75 % of its weight a week since 2026-01-05, more than 1 %: give more, and call"},
+		},
+
 		// At its goal a planned loss is not slow. 40 g of 6 kg in 14 days are 0.33 %.
 		{
 			"10 g above the goal",
