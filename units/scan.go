@@ -29,7 +29,7 @@ func scanNumber(s string) (n number, rest string, ok bool) {
 		i++
 	}
 	n.zero = true
-	digits, point := 0, -1
+	digits, point := false, -1
 	for ; i < len(s); i++ {
 		c := s[i]
 		if c == '.' && point < 0 {
@@ -39,23 +39,21 @@ func scanNumber(s string) (n number, rest string, ok bool) {
 		if !isDigit(c) {
 			break
 		}
-		digits++
+		digits = true
 		if c != '0' {
 			n.zero = false
 		}
 	}
-	if digits == 0 {
+	if !digits {
 		return number{}, s, false
 	}
 	n.text = s[:i]
 	if point >= 0 {
 		n.frac = i - point - 1
 	}
-	if exp, width := scanExponent(s[i:]); width > 0 {
-		n.exp = exp
-		i += width
-	}
-	return n, s[i:], true
+	exp, width := scanExponent(s[i:])
+	n.exp = exp
+	return n, s[i+width:], true
 }
 
 // scanExponent reads an exponent, as in "e-3". Its width is 0 if there is none.
