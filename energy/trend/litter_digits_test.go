@@ -161,4 +161,12 @@ func TestNurslingIsWeighedFromItsBirthOn(t *testing.T) {
 			t.Errorf("%s days after: %v, %v", strconv.Itoa(i), r, err)
 		}
 	}
+	// Of day 28 there is a page, also where it was weighed the day before.
+	if _, err := orphan(energy.Cat, 26, 400, 412).Reports(on(firstDay) + 27); err != nil {
+		t.Error(err)
+	}
+	// Half as much again in a day is doubted, a little less is not.
+	if _, err := orphan(energy.Dog, 20, 400, 590).Reports(on(firstDay) + 20); err != nil {
+		t.Error(err)
+	}
 }

@@ -92,7 +92,7 @@ func TestFigureIsRoundedForReading(t *testing.T) {
 
 func TestDoubtSaysOnWhichSideOfTheLine(t *testing.T) {
 	const same = " the line of the other weighings; the same scale, empty carrier, same hour?"
-	for off, want := range map[units.Mass]string{0.5: "0.5 g above", -0.5: "0.5 g below", 40: "40 g above"} {
+	for off, want := range map[units.Mass]string{0: "0 g above", 0.5: "0.5 g above", -0.5: "0.5 g below", 40: "40 g above"} {
 		d := trend.Doubt{Weighing: trend.Weighing{Date: on(firstDay), Weight: 100}, Off: off}
 		if got := d.String(); got != "2026-01-05: 100 g is "+want+same {
 			t.Errorf("%s, want %s", got, want)

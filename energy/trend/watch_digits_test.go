@@ -199,8 +199,71 @@ func TestFlagsJustInsideAndJustOutside(t *testing.T) {
 		{"4 % in 31 days, reduced", trend.Watch{Animal: of(energy.Ferret), Weights: byDay(fine, 0, 1, 20, 0.97, 31, 0.96), Appetites: scored(31, trend.Reduced)}, 31, nil},
 
 		{ // 30 g less each, of which 60 are shown: 2.306 × √2 × 18.0 g = 58.7 g. 1 % in 4 days
-			"cat weighed three times in a week", trend.Watch{Animal: of(energy.Cat), Weights: byDay(fine, 0, 6, 2, 5.97, 4, 5.94)}, 4,
+			"cat weighed three times in a week",
+			trend.Watch{Animal: of(energy.Cat), Weights: byDay(fine, 0, 6, 2, 5.97, 4, 5.94)},
+			4,
 			[]string{"rate_of_loss warn: lost 1.75 % of its weight a week since 2026-01-05, more than 1 %: give more, and call"},
+		},
+
+		// What lies exactly on a bound: 2 and 1 % of a cat, 3 % in a shelter, 5 % a week, 0.5 % of a plan.
+		{
+			"cat, 2 % a week",
+			trend.Watch{Animal: of(energy.Cat), Weights: byDay(fine, 0, 6, 7, 5.88)},
+			7,
+			[]string{"rate_of_loss warn: lost 2 % of its weight a week since 2026-01-05, more than 1 %: give more, and call"},
+		},
+		{"cat, 1 % a week", trend.Watch{Animal: of(energy.Cat), Weights: byDay(fine, 0, 6, 7, 5.94)}, 7, nil},
+		{"shelter dog, 3 % up", trend.Watch{Animal: of(energy.Dog), Shelter: true, Weights: byDay(fine, 0, 20, 60, 20.6)}, 60, nil},
+		{
+			"ferret, 10 % in 14 days",
+			trend.Watch{Animal: of(energy.Ferret), Weights: byDay(fine, 0, 1, 14, 0.9)},
+			14,
+			[]string{
+				"quick_loss refer: lost 10 % in 14 days (1 kg to 900 g)" + seeIt,
+				"tenth_lost refer: lost 10 % since 2026-01-05 (1 kg to 900 g)" + seeIt,
+			},
+		},
+		{ // of two that are as heavy the older
+			"ferret, 10 % after a rest",
+			trend.Watch{Animal: of(energy.Ferret), Weights: byDay(fine, 0, 1, 7, 1, 90, 0.9)},
+			90,
+			[]string{"tenth_lost refer: lost 10 % since 2026-01-05 (1 kg to 900 g)" + seeIt},
+		},
+		{
+			"scored a week before it was weighed",
+			trend.Watch{Animal: of(energy.Ferret), Weights: byDay(fine, 0, 1, 7, 0.96), Appetites: scored(0, trend.Reduced)},
+			7,
+			[]string{"quick_loss refer: lost 4 % since 2026-01-05 (1 kg to 960 g) and its appetite is reduced" + seeIt},
+		},
+		{"scored before that", trend.Watch{Animal: of(energy.Ferret), Weights: byDay(fine, 1, 1, 8, 0.96), Appetites: scored(0, trend.Reduced)}, 8, nil},
+		{"plan, 0.5 % a week", trend.Watch{Animal: of(energy.Cat), Plan: loss(4.5 * kg), Weights: byDay(fine, 0, 5.6, 14, 5.544)}, 14, nil},
+		{
+			"plan, nothing lost",
+			trend.Watch{Animal: of(energy.Cat), Plan: loss(4.5 * kg), Weights: byDay(fine, 0, 6, 14, 6)},
+			14,
+			[]string{"slow_loss note: lost 0 % of its weight a week since 2026-01-05, below the target of 0.5 %: ask about treats and measuring before cutting"},
+		},
+		{ // 50 g of 6 kg in 14 days are 0.42 %
+			"plan, a gain",
+			trend.Watch{Animal: of(energy.Cat), Plan: loss(4.5 * kg), Weights: byDay(fine, 0, 6, 14, 6.05)},
+			14,
+			[]string{"slow_loss note: gained 0.42 % of its weight a week since 2026-01-05, below the target of 0.5 %: ask about treats and measuring before cutting"},
+		},
+		{ // of 8 kg 40 % in 8 days, of 6 kg 20 % in 4: 35 % a week both, said of the last days
+			"as fast in the last days as in the week",
+			trend.Watch{Animal: of(energy.Dog), Weights: byDay(fine, 0, 8, 4, 6, 8, 4.8)},
+			8,
+			[]string{
+				"quick_loss refer: lost 20 % in 4 days (6 kg to 4.8 kg)" + seeIt,
+				"tenth_lost refer: lost 40 % since 2026-01-05 (8 kg to 4.8 kg)" + seeIt,
+				"rate_of_loss warn: lost 35 % of its weight a week since 2026-01-09, more than 2 %: give more, and call",
+			},
+		},
+		{
+			"cat, a day by both logs",
+			trend.Watch{Animal: of(energy.Cat), Appetites: scored(0, trend.NotEating), HoursUnfed: 24},
+			1,
+			[]string{"nothing_eaten refer: nothing eaten for 24 hours" + vetNow},
 		},
 
 		// At its goal a planned loss is not slow. 40 g of 6 kg in 14 days are 0.33 %.

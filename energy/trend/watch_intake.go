@@ -60,7 +60,7 @@ func (w Watch) unfedFlags() []Flag {
 	case hours >= dogCallHours:
 		return flag(advice.Warn, text+": call the veterinarian", ours)
 	case unfed > 0 || hours > 0 && cat:
-		if unfed > 0 && hours < hoursPerDay {
+		if unfed > 0 {
 			date, text = last, "nothing eaten on "+last.String()
 		}
 		limit, source := "24 hours", ours
