@@ -29,11 +29,12 @@ func (p *Page) Working(explained string) {
 // Cells writes one line of a table: the first cell to the left, the others to the
 // right of columns of those widths.
 func (p *Page) Cells(widths []int, cells ...string) {
-	line := page.PadRight(cells[0], widths[0])
+	var line strings.Builder
+	line.WriteString(page.PadRight(cells[0], widths[0]))
 	for i, cell := range cells[1:] {
-		line += page.PadLeft(cell, widths[1+i])
+		line.WriteString(page.PadLeft(cell, widths[1+i]))
 	}
-	p.Text(line)
+	p.Text(line.String())
 }
 
 // Number writes x with at most so many decimals.
