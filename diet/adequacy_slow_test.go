@@ -7,6 +7,7 @@ import (
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/units"
 )
 
@@ -43,8 +44,8 @@ func TestSlowPower(t *testing.T) {
 	}{
 		{"16", 75, "8", "1e-55"}, {"1", 67, "1", "1e-55"}, {"4", 67, "2.531513", "0.0000005"}, {"2.25", 50, "1.5", "1e-55"},
 	} {
-		got := power(decimal(tt.of), tt.hundredths)
-		if off := minus(got, decimal(tt.want)); off.Abs(off).Cmp(decimal(tt.half)) > 0 {
+		got := power(Decimal(tt.of), tt.hundredths)
+		if off := Minus(got, Decimal(tt.want)); off.Abs(off).Cmp(Decimal(tt.half)) > 0 {
 			t.Errorf("%s^0.%d is %s, want %s", tt.of, tt.hundredths, got.FloatString(20), tt.want)
 		}
 	}
@@ -52,7 +53,7 @@ func TestSlowPower(t *testing.T) {
 
 // drawnAdequacy draws an animal, its food and its day, so that the intake is
 // about that which minima are tied to.
-func drawnAdequacy(d draws, t *testing.T) diet.Adequacy {
+func drawnAdequacy(d Draws, t *testing.T) diet.Adequacy {
 	a := diet.Adequacy{
 		Form:     []diet.Form{0, diet.Dry, diet.Wet, diet.SemiMoist}[d.IntN(4)],
 		Standard: []diet.Standard{diet.AAFCO, diet.FEDIAF, diet.NRC2006}[d.IntN(3)],
@@ -64,12 +65,12 @@ func drawnAdequacy(d draws, t *testing.T) diet.Adequacy {
 	a.Animal.Species = []energy.Species{energy.Dog, energy.Cat}[d.IntN(2)]
 	switch a.Stage {
 	case diet.Maintenance:
-		a.Animal.Weight = drawn[units.Mass](d, 1500, 20000)
+		a.Animal.Weight = Drawn[units.Mass](d, 1500, 20000)
 		a.Animal.Condition = energy.BCS9(5)
 		if d.IntN(2) == 0 {
-			a.Animal.Ideal = drawn(d, max(1500, a.Animal.Weight/2), min(20000, 1.5*a.Animal.Weight))
+			a.Animal.Ideal = Drawn(d, max(1500, a.Animal.Weight/2), min(20000, 1.5*a.Animal.Weight))
 		}
-		a.Daily = units.Energy(drawn[float64](d, 30, 300) * math.Pow(a.Animal.Weight.Kilograms(), 0.7))
+		a.Daily = units.Energy(Drawn[float64](d, 30, 300) * math.Pow(a.Animal.Weight.Kilograms(), 0.7))
 	default:
 		a.Animal.Age = []energy.Age{0, 40, 97, 98, 99, 200}[d.IntN(6)]
 		a.AdultWeight = []units.Mass{
@@ -81,9 +82,9 @@ func drawnAdequacy(d draws, t *testing.T) diet.Adequacy {
 		if d.IntN(10) == 0 {
 			continue // not known
 		}
-		contents[n] = drawn[diet.PerMcal](d, 0.0005, 1)
+		contents[n] = Drawn[diet.PerMcal](d, 0.0005, 1)
 		if n < diet.Iron {
-			contents[n] *= drawn[diet.PerMcal](d, 1, 250)
+			contents[n] *= Drawn[diet.PerMcal](d, 1, 250)
 		}
 	}
 	a.Profile = profileOf(t, contents)
@@ -101,7 +102,7 @@ func drawnAdequacy(d draws, t *testing.T) diet.Adequacy {
 // growth and reproduction, as the doc comment of Adequacy has it. The largest
 // difference found is 4.1e-16.
 func TestAdequacyAgainstTheGramsOfADay(t *testing.T) {
-	s, d := slowly{t: t}, newDraws()
+	s, d := slowly{t: t}, NewDraws(8, 3)
 	tables := slowTables()
 	scaled, short, seen := 0, 0, make(map[slowMinimum]bool)
 	for range max(slowDraws(), 300) { // so that every figure is met
@@ -139,12 +140,12 @@ func TestAdequacyAgainstTheGramsOfADay(t *testing.T) {
 			// For 1000 kcal.
 			want := m.amount
 			if ratio {
-				want = times(m.amount, fraction(phosphorus))
+				want = Times(m.amount, Fraction(phosphorus))
 				s.hold(name+" ratio", f.Ratio, m.amount, m.amount)
 			} else {
 				s.hold(name+" as printed", float64(f.Printed), m.amount, m.amount)
 			}
-			day := decimal("1") // in 1000 kcal
+			day := Decimal("1") // in 1000 kcal
 			if table.reference != nil && m.rule == "minimum" && m.nutrient != "fat" {
 				weight, hundredths := a.Animal.Weight, 75
 				if a.Animal.Ideal > 0 {
@@ -153,21 +154,21 @@ func TestAdequacyAgainstTheGramsOfADay(t *testing.T) {
 				if a.Animal.Species == energy.Cat {
 					hundredths = 67
 				}
-				metabolic := power(over(fraction(weight), decimal("1000")), hundredths)
-				kcal := fraction(a.Daily)
+				metabolic := power(Over(Fraction(weight), Decimal("1000")), hundredths)
+				kcal := Fraction(a.Daily)
 				s.hold("reference", f.Reference, table.reference, table.reference)
-				s.hold("intake", f.Intake, over(kcal, metabolic), over(kcal, metabolic))
-				if usual := times(table.reference, metabolic); kcal.Cmp(usual) < 0 {
+				s.hold("intake", f.Intake, Over(kcal, metabolic), Over(kcal, metabolic))
+				if usual := Times(table.reference, metabolic); kcal.Cmp(usual) < 0 {
 					scaled++
-					day = over(kcal, decimal("1000"))
-					want = over(times(m.amount, usual), decimal("1000"))
+					day = Over(kcal, Decimal("1000"))
+					want = Over(Times(m.amount, usual), Decimal("1000"))
 				}
 			} else if f.Reference != 0 || f.Intake != 0 {
 				t.Errorf("%s is tied to an intake: %+v", name, f)
 			}
-			fed := times(fraction(have), day)
-			s.hold(name+" needed a day", float64(f.Need), over(want, day), over(want, day))
-			margin := minus(fed, want)
+			fed := Times(Fraction(have), day)
+			s.hold(name+" needed a day", float64(f.Need), Over(want, day), Over(want, day))
+			margin := Minus(fed, want)
 			if m.rule == "maximum" || m.rule == "ratio_maximum" {
 				margin.Neg(margin)
 			}
@@ -175,7 +176,7 @@ func TestAdequacyAgainstTheGramsOfADay(t *testing.T) {
 			if fed.Cmp(want) < 0 {
 				largest = want
 			}
-			s.hold(name+" margin", float64(f.Margin), over(margin, day), over(largest, day))
+			s.hold(name+" margin", float64(f.Margin), Over(margin, day), Over(largest, day))
 			if f.Short() != (margin.Sign() < 0) || f.Have != have {
 				t.Errorf("%s: fed %s g a day, needed %s: %+v", name, fed.FloatString(9), want.FloatString(9), f)
 			}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/bowlgram/diet"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/units"
 )
 
@@ -13,36 +14,36 @@ type interval struct{ low, high *big.Rat }
 
 // printed is a figure with its half-step.
 func printed(figure, half *big.Rat) interval {
-	return interval{minus(figure, half), plus(figure, half)}
+	return interval{Minus(figure, half), Plus(figure, half)}
 }
 
 // impliedBy is kcal/kg of a serving: its kcal over its grams.
 func impliedBy(kcal, grams interval) interval {
-	return interval{over(times(kcal.low, decimal("1000")), grams.high), over(times(kcal.high, decimal("1000")), grams.low)}
+	return interval{Over(Times(kcal.low, Decimal("1000")), grams.high), Over(Times(kcal.high, Decimal("1000")), grams.low)}
 }
 
 // A label has two of three figures, or all; the half-steps are those of the
 // package comment: 5 kcal/kg where the energy ends in 0, else 0.5, and 0.5 kcal
 // and 0.5 g of a serving.
 func TestDensityAgainstExactFractions(t *testing.T) {
-	s, d := slowly{t: t}, newDraws()
-	half := decimal("0.5")
+	s, d := slowly{t: t}, NewDraws(8, 3)
+	half := Decimal("0.5")
 	gaps := 0
 	for i := range slowDraws() {
-		e := drawn[units.EnergyDensity](d, 700, 6000)
+		e := Drawn[units.EnergyDensity](d, 700, 6000)
 		if d.IntN(2) == 0 {
 			e = units.EnergyDensity(10 * int(e/10))
 		}
-		stated := printed(fraction(e), half)
-		if over(fraction(e), decimal("10")).IsInt() {
-			stated = printed(fraction(e), decimal("5"))
+		stated := printed(Fraction(e), half)
+		if Over(Fraction(e), Decimal("10")).IsInt() {
+			stated = printed(Fraction(e), Decimal("5"))
 		}
-		serving := diet.Serving{Name: "can", Mass: drawn[units.Mass](d, 20, 500)}
-		serving.Energy = e.Energy(serving.Mass) * units.Energy(drawn(d, 0.93, 1.07))
-		implied := impliedBy(printed(fraction(serving.Energy), half), printed(fraction(serving.Mass), half))
+		serving := diet.Serving{Name: "can", Mass: Drawn[units.Mass](d, 20, 500)}
+		serving.Energy = e.Energy(serving.Mass) * units.Energy(Drawn(d, 0.93, 1.07))
+		implied := impliedBy(printed(Fraction(serving.Energy), half), printed(Fraction(serving.Mass), half))
 
 		f := diet.Food{Name: "can", Label: diet.Label{Energy: e, Serving: serving}}
-		want, wantRange, origin := fraction(e), stated, diet.Stated
+		want, wantRange, origin := Fraction(e), stated, diet.Stated
 		switch i % 4 {
 		case 0:
 			f.Label.Serving.Mass = 0
@@ -52,7 +53,7 @@ func TestDensityAgainstExactFractions(t *testing.T) {
 			serving.Energy = 0
 		case 2:
 			f.Label.Energy = 0
-			want, wantRange, origin = over(times(fraction(serving.Energy), decimal("1000")), fraction(serving.Mass)), implied, diet.Derived
+			want, wantRange, origin = Over(Times(Fraction(serving.Energy), Decimal("1000")), Fraction(serving.Mass)), implied, diet.Derived
 		}
 		density, err := f.Density()
 		if err != nil {
@@ -65,20 +66,20 @@ func TestDensityAgainstExactFractions(t *testing.T) {
 		s.hold("low", float64(density.Range.Low), wantRange.low, wantRange.low)
 		s.hold("high", float64(density.Range.High), wantRange.high, wantRange.high)
 
-		kcal, grams := fraction(serving.Energy), fraction(serving.Mass)
+		kcal, grams := Fraction(serving.Energy), Fraction(serving.Mass)
 		switch i % 4 {
 		case 0:
-			grams = over(times(kcal, decimal("1000")), want)
+			grams = Over(Times(kcal, Decimal("1000")), want)
 		case 1:
-			kcal = over(times(want, grams), decimal("1000"))
+			kcal = Over(Times(want, grams), Decimal("1000"))
 		case 3:
-			one := decimal("1")
+			one := Decimal("1")
 			gap := new(big.Rat)
 			switch {
 			case implied.low.Cmp(stated.high) > 0:
-				gap = minus(over(implied.low, stated.high), one)
+				gap = Minus(Over(implied.low, stated.high), one)
 			case stated.low.Cmp(implied.high) > 0:
-				gap = minus(over(stated.low, implied.high), one)
+				gap = Minus(Over(stated.low, implied.high), one)
 			}
 			if gap.Sign() > 0 {
 				gaps++

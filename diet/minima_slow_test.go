@@ -6,6 +6,7 @@ import (
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/units"
 )
 
@@ -198,14 +199,14 @@ func slowTables() []slowTable {
 		case strings.Contains("aafco fediaf nrc_2006", f[0]):
 			t := slowTable{standard: f[0], species: f[1], stages: f[2]}
 			if f[3] != "" {
-				t.reference = decimal(f[3])
+				t.reference = Decimal(f[3])
 			}
 			tables = append(tables, t)
 		default:
 			// 1 % of dry matter is 10 g/kg, and 4000 kcal/kg are 4 × 1000 kcal.
 			in := map[string]string{"g": "1", "mg": "0.001", "%DM": "2.5", ":1": "1"}[f[3]]
 			t := &tables[len(tables)-1]
-			t.minima = append(t.minima, slowMinimum{f[0], f[1], times(decimal(f[2]), decimal(in)), f[4]})
+			t.minima = append(t.minima, slowMinimum{f[0], f[1], Times(Decimal(f[2]), Decimal(in)), f[4]})
 		}
 	}
 	return tables

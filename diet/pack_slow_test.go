@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/bowlgram/diet"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/units"
 )
 
@@ -50,7 +51,7 @@ func slowChoice(packs []slowPack, short int64) (best int, count int64) {
 }
 
 func TestChoiceAgainstWholeCents(t *testing.T) {
-	d := newDraws()
+	d := NewDraws(8, 3)
 	several := 0
 	for range 20 * slowDraws() {
 		var packs diet.Packs
@@ -85,7 +86,7 @@ func TestChoiceAgainstWholeCents(t *testing.T) {
 // A price is the float64 nearest to its decimal, and a cost the mass as a part
 // of the pack, of its price.
 func TestPricesAgainstExactFractions(t *testing.T) {
-	s, d := slowly{t: t}, newDraws()
+	s, d := slowly{t: t}, NewDraws(8, 3)
 	for range slowDraws() {
 		cents := int64(d.IntN(1e7))
 		exact := big.NewRat(cents, 100)
@@ -94,13 +95,13 @@ func TestPricesAgainstExactFractions(t *testing.T) {
 		if nearest, _ := exact.Float64(); p.Price.Amount() != nearest || p.Price.Currency() != "EUR" {
 			t.Errorf("%d cents: %v", cents, p.Price)
 		}
-		m := drawn[units.Mass](d, 0.1, 1e6)
+		m := Drawn[units.Mass](d, 0.1, 1e6)
 		got, ok := p.Cost(m)
 		if !ok || got.Currency() != "EUR" {
 			t.Errorf("%+v: %v, %t", p, got, ok)
 		}
-		want := over(times(fraction(m), exact), big.NewRat(pack.net, 10))
-		s.hold("cost", got.Amount(), want, plus(want, decimal("1e-300")))
+		want := Over(Times(Fraction(m), exact), big.NewRat(pack.net, 10))
+		s.hold("cost", got.Amount(), want, Plus(want, Decimal("1e-300")))
 	}
 	s.log()
 }
@@ -109,17 +110,17 @@ func TestPricesAgainstExactFractions(t *testing.T) {
 // the energy of what is not water, and 1000 kcal cost what their grams do in the
 // cheapest pack of the first currency.
 func TestCompareAgainstExactFractions(t *testing.T) {
-	s, d := slowly{t: t}, newDraws()
+	s, d := slowly{t: t}, NewDraws(8, 3)
 	hold := func(name string, got float64, want *big.Rat) { s.hold(name, got, want, want) }
 	for range slowDraws() {
-		e := drawn[units.EnergyDensity](d, 3000, 4000)
+		e := Drawn[units.EnergyDensity](d, 3000, 4000)
 		f := diet.Food{
 			Label: diet.Label{Energy: e},
 			Analysis: diet.Analysis{
-				Kind: diet.Typical, Protein: drawn[units.Percent](d, 5, 40), Fat: drawn[units.Percent](d, 5, 30), Moisture: drawn[units.Percent](d, 2, 20),
+				Kind: diet.Typical, Protein: Drawn[units.Percent](d, 5, 40), Fat: Drawn[units.Percent](d, 5, 30), Moisture: Drawn[units.Percent](d, 2, 20),
 			},
 		}
-		mcal := over(decimal("1000000"), fraction(e)) // in grams
+		mcal := Over(Decimal("1000000"), Fraction(e)) // in grams
 		var least *big.Rat
 		for i := range f.Label.Packs {
 			p := slowPack{int64(1 + d.IntN(200000)), int64(1 + d.IntN(10000)), "EUR"}
@@ -127,7 +128,7 @@ func TestCompareAgainstExactFractions(t *testing.T) {
 				p.currency = "USD"
 			}
 			f.Label.Packs[i] = p.pack()
-			cost := over(times(mcal, big.NewRat(p.cents, 100)), big.NewRat(p.net, 10))
+			cost := Over(Times(mcal, big.NewRat(p.cents, 100)), big.NewRat(p.net, 10))
 			if p.currency == "EUR" && (least == nil || cost.Cmp(least) < 0) {
 				least = cost
 			}
@@ -137,10 +138,10 @@ func TestCompareAgainstExactFractions(t *testing.T) {
 			t.Fatal(err)
 		}
 		r := rows[0]
-		hold("kcal/kg", float64(r.Energy), fraction(e))
-		hold("kcal/kg of dry matter", float64(r.DryEnergy), over(fraction(e), dryPart(f.Analysis)))
-		hold("protein", float64(r.Protein), over(times(fraction(f.Analysis.Protein), decimal("10000")), fraction(e)))
-		hold("fat", float64(r.Fat), over(times(fraction(f.Analysis.Fat), decimal("10000")), fraction(e)))
+		hold("kcal/kg", float64(r.Energy), Fraction(e))
+		hold("kcal/kg of dry matter", float64(r.DryEnergy), Over(Fraction(e), dryPart(f.Analysis)))
+		hold("protein", float64(r.Protein), Over(Times(Fraction(f.Analysis.Protein), Decimal("10000")), Fraction(e)))
+		hold("fat", float64(r.Fat), Over(Times(Fraction(f.Analysis.Fat), Decimal("10000")), Fraction(e)))
 		hold("cost", r.Cost.Amount(), least)
 		if r.Cost.Currency() != "EUR" {
 			t.Errorf("cost %v", r.Cost)

@@ -6,22 +6,23 @@ import (
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	. "example.org/bowlgram/internal/slow"
 )
 
 // slowNFE is what protein, fat, fibre, moisture and ash leave of 100 %.
 func slowNFE(a diet.Analysis) *big.Rat {
-	return minus(decimal("100"), plus(fraction(a.Protein), fraction(a.Fat), fraction(a.Fibre), fraction(a.Moisture), fraction(a.Ash)))
+	return Minus(Decimal("100"), Plus(Fraction(a.Protein), Fraction(a.Fat), Fraction(a.Fibre), Fraction(a.Moisture), Fraction(a.Ash)))
 }
 
 // dryPart is the fraction that isn't water.
 func dryPart(a diet.Analysis) *big.Rat {
-	return minus(decimal("1"), over(fraction(a.Moisture), decimal("100")))
+	return Minus(Decimal("1"), Over(Fraction(a.Moisture), Decimal("100")))
 }
 
 // slowSum is kcal/kg of three constituents in percent, each with its kcal/g.
 func slowSum(protein, fat, rest string, a diet.Analysis, third *big.Rat) *big.Rat {
-	sum := plus(times(decimal(protein), fraction(a.Protein)), times(decimal(fat), fraction(a.Fat)), times(decimal(rest), third))
-	return times(decimal("10"), sum)
+	sum := Plus(Times(Decimal(protein), Fraction(a.Protein)), Times(Decimal(fat), Fraction(a.Fat)), Times(Decimal(rest), third))
+	return Times(Decimal("10"), sum)
 }
 
 type slowPredictor struct {
@@ -40,17 +41,17 @@ var slowPredictors = map[slowPredictor]func(a diet.Analysis) *big.Rat{
 
 // slowFourStep is gross energy × digestibility, less what is lost in the urine.
 func slowFourStep(a diet.Analysis, most, slope, urine string) *big.Rat {
-	gross := slowSum("5.7", "9.4", "4.1", a, plus(slowNFE(a), fraction(a.Fibre)))
-	fibre := over(fraction(a.Fibre), dryPart(a))
-	digestible := times(gross, minus(decimal(most), times(decimal(slope), fibre)), decimal("0.01"))
-	return minus(digestible, times(decimal("10"), decimal(urine), fraction(a.Protein)))
+	gross := slowSum("5.7", "9.4", "4.1", a, Plus(slowNFE(a), Fraction(a.Fibre)))
+	fibre := Over(Fraction(a.Fibre), dryPart(a))
+	digestible := Times(gross, Minus(Decimal(most), Times(Decimal(slope), fibre)), Decimal("0.01"))
+	return Minus(digestible, Times(Decimal("10"), Decimal(urine), Fraction(a.Protein)))
 }
 
 func TestPredictionsAgainstExactFractions(t *testing.T) {
 	s := slowly{t: t}
 	// NFE is a difference of 100 %, so that its rounding is that of 100 %, which
 	// burns with 4.1 kcal/g.
-	allNFE := decimal("4100")
+	allNFE := Decimal("4100")
 	seen := 0
 	for _, f := range diet.Predictors() {
 		reference := slowPredictors[slowPredictor{f.Predictor, f.Species}]
@@ -66,7 +67,7 @@ func TestPredictionsAgainstExactFractions(t *testing.T) {
 		case energy.Cat: // a ferret gets what a cat would
 			species = []energy.Species{energy.Cat, energy.Ferret}
 		}
-		d := newDraws()
+		d := NewDraws(8, 3)
 		for range slowDraws() {
 			a := drawnAnalysis(d)
 			want := reference(a)
@@ -76,8 +77,8 @@ func TestPredictionsAgainstExactFractions(t *testing.T) {
 					t.Fatalf("%+v: %v", a, err)
 				}
 				s.hold(f.Predictor.String()+" kcal/kg", float64(p.Energy), want, allNFE)
-				s.hold(f.Predictor.String()+" kcal/kg of dry matter", float64(p.DryEnergy), over(want, dryPart(a)), over(allNFE, dryPart(a)))
-				s.hold("NFE", float64(p.NFE), slowNFE(a), decimal("100"))
+				s.hold(f.Predictor.String()+" kcal/kg of dry matter", float64(p.DryEnergy), Over(want, dryPart(a)), Over(allNFE, dryPart(a)))
+				s.hold("NFE", float64(p.NFE), slowNFE(a), Decimal("100"))
 			}
 		}
 	}
@@ -89,7 +90,7 @@ func TestPredictionsAgainstExactFractions(t *testing.T) {
 
 // Protein and NFE have 3.5 kcal/g, fat 8.5: PF9(a)(3)A.
 func TestEnergySharesAgainstExactFractions(t *testing.T) {
-	s, d := slowly{t: t}, newDraws()
+	s, d := slowly{t: t}, NewDraws(8, 3)
 	for range slowDraws() {
 		a := drawnAnalysis(d)
 		shares, err := a.EnergyShares()
@@ -98,11 +99,11 @@ func TestEnergySharesAgainstExactFractions(t *testing.T) {
 		}
 		all := slowPredictors[slowPredictor{diet.ModifiedAtwater, 0}](a)
 		share := func(kcal string, content *big.Rat) *big.Rat {
-			return over(times(decimal(kcal), decimal("1000"), content), all)
+			return Over(Times(Decimal(kcal), Decimal("1000"), content), all)
 		}
-		hundred := decimal("100")
-		s.hold("protein", float64(shares.Protein), share("3.5", fraction(a.Protein)), hundred)
-		s.hold("fat", float64(shares.Fat), share("8.5", fraction(a.Fat)), hundred)
+		hundred := Decimal("100")
+		s.hold("protein", float64(shares.Protein), share("3.5", Fraction(a.Protein)), hundred)
+		s.hold("fat", float64(shares.Fat), share("8.5", Fraction(a.Fat)), hundred)
 		s.hold("NFE", float64(shares.NFE), share("3.5", slowNFE(a)), hundred)
 	}
 	s.log()

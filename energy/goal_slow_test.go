@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/bowlgram/energy"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/units"
 )
 
@@ -17,24 +18,24 @@ var slowIdeals = map[energy.Method]func(a energy.Animal) *big.Float{
 	// two between by AAHA 2014 (from memory).
 	energy.BodyFat: func(a energy.Animal) *big.Float {
 		lean := []string{"80", "75", "70", "65", "60"}[nine(a.Condition)-5]
-		return quo(mul(kilograms(a.Weight), dec(lean)), dec("80"))
+		return Quo(Mul(kilograms(a.Weight), Dec(lean)), Dec("80"))
 	},
 }
 
 func perPoints(a energy.Animal, percent int) *big.Float {
-	return quo(mul(kilograms(a.Weight), dec("100")), exact(100+percent*(nine(a.Condition)-5)))
+	return Quo(Mul(kilograms(a.Weight), Dec("100")), Exact(100+percent*(nine(a.Condition)-5)))
 }
 
 // fat draws an animal at its ideal weight or above, with a recorded one too
 // where that is asked for.
-func fat(d draws, s energy.Species, recorded bool) energy.Animal {
-	a := animal(s, drawn(d, grownWeights[s][0], grownWeights[s][1]))
+func fat(d Draws, s energy.Species, recorded bool) energy.Animal {
+	a := animal(s, DrawnBeside(d, grownWeights[s][0], grownWeights[s][1]))
 	a.Condition = energy.BCS5(3 + d.IntN(3))
 	if s != energy.Ferret && d.IntN(2) == 0 {
 		a.Condition = energy.BCS9(5 + d.IntN(5))
 	}
 	if recorded {
-		a.Ideal = drawn(d, max(grownWeights[s][0], a.Weight/2), a.Weight)
+		a.Ideal = DrawnBeside(d, max(grownWeights[s][0], a.Weight/2), a.Weight)
 	}
 	return a
 }
@@ -45,7 +46,7 @@ func TestIdealWeightsAgainstTheSlowReference(t *testing.T) {
 		if q.Stage != "ideal_weight" || reference == nil {
 			continue // the first is not of here; TestEveryMethodAgainstTheSlowReference says the second
 		}
-		d, worst := newDraws(), 0.0
+		d, worst := NewDraws(8, 3), 0.0
 		for range slowDraws() {
 			a := fat(d, q.Species, q.Method == energy.RecordedIdeal)
 			target, err := energy.IdealWeight(a, q.Method)
@@ -60,7 +61,7 @@ func TestIdealWeightsAgainstTheSlowReference(t *testing.T) {
 				}
 			}
 			for i, got := range []units.Mass{target.Weight, target.Low, target.High} {
-				off := relative(kilograms(got), want[i])
+				off := Relative(kilograms(got), want[i])
 				if worst = max(worst, off); off > slowBound {
 					t.Errorf("%v of %+v: %+v", q.Method, a, target)
 				}
@@ -76,9 +77,9 @@ func TestIdealWeightsAgainstTheSlowReference(t *testing.T) {
 // SACN 5th ed., p. 522 and 529: 0.5 to 2 % of the initial weight a week in dogs,
 // to 1 % in cats.
 func TestGoalsAgainstTheSlowReference(t *testing.T) {
-	d, worst := newDraws(), 0.0
+	d, worst := NewDraws(8, 3), 0.0
 	for range 500 {
-		s := oneOf(d, energy.Dog, energy.Cat)
+		s := OneOf(d, energy.Dog, energy.Cat)
 		a := fat(d, s, d.IntN(2) == 0)
 		if nine(a.Condition) == 5 || a.Ideal > 0.97*a.Weight || a.Weight < 2*grownWeights[s][0] {
 			continue
@@ -92,11 +93,11 @@ func TestGoalsAgainstTheSlowReference(t *testing.T) {
 			fastest = "0.01"
 		}
 		weight := kilograms(a.Weight)
-		lose := sub(weight, slowTarget(a))
-		low, high := mul(weight, dec("0.005")), mul(weight, dec(fastest))
+		lose := Sub(weight, slowTarget(a))
+		low, high := Mul(weight, Dec("0.005")), Mul(weight, Dec(fastest))
 		// What is lost is a difference: its last place is that of the weight.
 		bound := slowBound
-		if part, _ := quo(weight, lose).Float64(); part > 1 {
+		if part, _ := Quo(weight, lose).Float64(); part > 1 {
 			bound *= part
 		}
 		for _, f := range []struct {
@@ -106,10 +107,10 @@ func TestGoalsAgainstTheSlowReference(t *testing.T) {
 			{"to lose", kilograms(g.Lose), lose},
 			{"a week at least", kilograms(g.Weekly.Low), low},
 			{"a week at most", kilograms(g.Weekly.High), high},
-			{"soonest", exact(g.Weeks.Soonest), quo(lose, high)},
-			{"latest", exact(g.Weeks.Latest), quo(lose, low)},
+			{"soonest", Exact(g.Weeks.Soonest), Quo(lose, high)},
+			{"latest", Exact(g.Weeks.Latest), Quo(lose, low)},
 		} {
-			off := relative(f.got, f.want)
+			off := Relative(f.got, f.want)
 			if worst = max(worst, off); off > bound {
 				t.Errorf("%+v: %s is %v, want %s", a, f.name, f.got, f.want.Text('g', 20))
 			}
@@ -120,14 +121,14 @@ func TestGoalsAgainstTheSlowReference(t *testing.T) {
 
 // NRC 2006 and FEDIAF: kg^0.75 of a dog and kg^0.67 of a cat.
 func TestMetabolicWeightAgainstTheSlowReference(t *testing.T) {
-	d, worst := newDraws(), 0.0
+	d, worst := NewDraws(8, 3), 0.0
 	for range 500 {
-		s, exponent := oneOf(d, energy.Dog, energy.Cat), "0.75"
+		s, exponent := OneOf(d, energy.Dog, energy.Cat), "0.75"
 		if s == energy.Cat {
 			exponent = "0.67"
 		}
-		w := drawn(d, 5*units.Gram, 200*kg)
-		off := relative(exact(energy.MetabolicWeight(s, w)), power(kilograms(w), dec(exponent)))
+		w := DrawnBeside(d, 5*units.Gram, 200*kg)
+		off := Relative(Exact(energy.MetabolicWeight(s, w)), Power(kilograms(w), Dec(exponent)))
 		if worst = max(worst, off); off > slowBound {
 			t.Errorf("%v of %v: off by %.3g", s, w, off)
 		}

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/bowlgram/energy"
+	. "example.org/bowlgram/internal/slow"
 )
 
 // slowKey is a row of Methods.
@@ -19,7 +20,7 @@ type slowKey struct {
 type slowFigures struct{ daily, low, high *big.Float }
 
 // slowReference draws the inputs of a stage and computes its figures.
-type slowReference func(d draws) (energy.Stage, slowFigures)
+type slowReference func(d Draws) (energy.Stage, slowFigures)
 
 // slowBound is the largest relative difference that is taken: 32 half-units in
 // the last place. What was found when it was set is below 7 of them, for math.Pow
@@ -52,7 +53,7 @@ func TestEveryMethodAgainstTheSlowReference(t *testing.T) {
 			continue
 		}
 		delete(references, k)
-		d, taken, worst := newDraws(), 0, 0.0
+		d, taken, worst := NewDraws(8, 3), 0, 0.0
 		for range slowDraws() {
 			s, want := reference(d)
 			e, err := s.Estimate()
@@ -63,8 +64,8 @@ func TestEveryMethodAgainstTheSlowReference(t *testing.T) {
 			for _, f := range []struct {
 				name      string
 				got, want *big.Float
-			}{{"daily", exact(e.Daily), want.daily}, {"low", exact(e.Low), want.low}, {"high", exact(e.High), want.high}} {
-				off := relative(f.got, f.want)
+			}{{"daily", Exact(e.Daily), want.daily}, {"low", Exact(e.Low), want.low}, {"high", Exact(e.High), want.high}} {
+				off := Relative(f.got, f.want)
 				worst = max(worst, off)
 				if off > slowBound {
 					t.Errorf("%v of %+v: %s is %v, want %s", k, s, f.name, f.got, f.want.Text('g', 20))
@@ -86,7 +87,7 @@ func TestEveryMethodAgainstTheSlowReference(t *testing.T) {
 }
 
 func first(r slowReference) energy.Stage {
-	s, _ := r(newDraws())
+	s, _ := r(NewDraws(8, 3))
 	return s
 }
 
@@ -95,13 +96,13 @@ func first(r slowReference) energy.Stage {
 func TestDeficitIsRefusedWhereTheSlowReferenceIsTooLow(t *testing.T) {
 	const draws = 400
 	reference := slowReferences()[slowKey{"weight_loss", energy.Dog, energy.Deficit}]
-	d, refused := newDraws(), 0
+	d, refused := NewDraws(8, 3), 0
 	for range draws {
 		s, want := reference(d)
 		_, err := s.Estimate()
 		var gate *energy.VeterinarianError
 		isRefused := errors.As(err, &gate) && gate.Field == "daily energy"
-		least := mul(dec("0.6"), slowRER(slowTarget(s.(energy.WeightLoss).Animal)))
+		least := Mul(Dec("0.6"), slowRER(slowTarget(s.(energy.WeightLoss).Animal)))
 		if tooLow := want.daily.Cmp(least) < 0; tooLow != isRefused {
 			t.Errorf("%+v: %v, want %s kcal and %s at least", s, err, want.daily.Text('g', 10), least.Text('g', 10))
 		}

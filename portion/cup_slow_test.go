@@ -4,6 +4,7 @@ import (
 	"math/big"
 	"testing"
 
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -23,7 +24,7 @@ func nearestMark(measures *big.Rat, marks portion.Marks) (best portion.Mark, sur
 		}
 		for n := max(1, int(amount*float64(p.of))-1); n <= int(amount*float64(p.of))+2; n++ {
 			m := big.NewRat(int64(n), int64(p.of))
-			away := minus(m, measures)
+			away := Minus(m, measures)
 			away.Abs(away)
 			switch {
 			case distance == nil || away.Cmp(distance) < 0:
@@ -36,14 +37,14 @@ func nearestMark(measures *big.Rat, marks portion.Marks) (best portion.Mark, sur
 	if second == nil {
 		return best, true
 	}
-	between, _ := minus(second, distance).Float64()
+	between, _ := Minus(second, distance).Float64()
 	return best, between > 1e-9
 }
 
 // A day in cups in exact fractions. The largest difference seen is 3.2e-16 of the
 // day's energy.
 func TestCupsAgainstExactFractions(t *testing.T) {
-	d, worst, decided := newDraws(), 0.0, 0
+	d, worst, decided := NewDraws(8, 3), 0.0, 0
 	for range 200 {
 		daily, menu, parts := drawnDay(d)
 		r, err := portion.Weigh(ofLargeDog(daily), menu)
@@ -55,7 +56,7 @@ func TestCupsAgainstExactFractions(t *testing.T) {
 			continue
 		}
 		for i, p := range parts {
-			cup := portion.Cup{Mass: drawn[units.Mass](d, 20, 300), Marks: portion.Marks(d.IntN(16))}
+			cup := portion.Cup{Mass: Drawn[units.Mass](d, 20, 300), Marks: portion.Marks(d.IntN(16))}
 			meals := 1 + d.IntN(4)
 			x, err := w.InCups(i, meals, cup)
 			if err != nil {
@@ -64,8 +65,8 @@ func TestCupsAgainstExactFractions(t *testing.T) {
 			if menu[i].Treat {
 				meals = 1
 			}
-			meal := over(p.mass, big.NewRat(int64(meals), 1))
-			mark, sure := nearestMark(over(meal, fraction(cup.Mass)), cup.Marks)
+			meal := Over(p.mass, big.NewRat(int64(meals), 1))
+			mark, sure := nearestMark(Over(meal, Fraction(cup.Mass)), cup.Marks)
 			if !sure {
 				continue
 			}
@@ -74,19 +75,19 @@ func TestCupsAgainstExactFractions(t *testing.T) {
 				t.Errorf("%s g in cups of %v: %+v of %d, want %+v", meal.FloatString(6), cup, x.Mark, x.Meals, mark)
 				continue
 			}
-			level := times(big.NewRat(int64(mark.Parts), int64(mark.Of)), fraction(cup.Mass))
-			filled := p.kcalOf(times(level, big.NewRat(int64(meals), 1)))
+			level := Times(big.NewRat(int64(mark.Parts), int64(mark.Of)), Fraction(cup.Mass))
+			filled := p.kcalOf(Times(level, big.NewRat(int64(meals), 1)))
 			for _, off := range []float64{
-				apart(float64(x.Meal), meal, meal), apart(float64(x.Mass), level, level), apart(float64(x.Energy), p.energy, fraction(daily)),
-				apart(float64(x.Error), minus(filled, p.energy), plus(filled, fraction(daily))),
+				Off(float64(x.Meal), meal, meal), Off(float64(x.Mass), level, level), Off(float64(x.Energy), p.energy, Fraction(daily)),
+				Off(float64(x.Error), Minus(filled, p.energy), Plus(filled, Fraction(daily))),
 			} {
 				if worst = max(worst, off); off > slowBound {
 					t.Errorf("%+v: off by %.2g", x, off)
 				}
 			}
-			percent := over(times(decimal("100"), minus(filled, p.energy)), p.energy)
-			whole := over(times(decimal("100"), plus(filled, fraction(daily))), p.energy)
-			if off := apart(float64(x.Off()), percent, whole); off > slowBound {
+			percent := Over(Times(Decimal("100"), Minus(filled, p.energy)), p.energy)
+			whole := Over(Times(Decimal("100"), Plus(filled, Fraction(daily))), p.energy)
+			if off := Off(float64(x.Off()), percent, whole); off > slowBound {
 				t.Errorf("%+v: %v %%, off by %.2g", x, x.Off(), off)
 			}
 		}

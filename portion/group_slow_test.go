@@ -7,6 +7,7 @@ import (
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -14,18 +15,18 @@ import (
 // Bowls are the days of the animals dealt out to the meals, and one bowl is their
 // sum dealt out. The largest difference of an energy seen is 2.7e-16 of it.
 func TestGroupsAgainstExactFractions(t *testing.T) {
-	d, worst := newDraws(), 0.0
+	d, worst := NewDraws(8, 3), 0.0
 	for range 60 {
-		foods := []diet.Food{asFed("dry", drawn[float64](d, 2500, 4500)), asFed("wet", drawn[float64](d, 700, 1300)), asFed("stew", drawn[float64](d, 700, 1300))}
-		text := oneOf(d, "0.1", "0.5", "1", "28.349523125")
-		step, _ := decimal(text).Float64()
+		foods := []diet.Food{asFed("dry", Drawn[float64](d, 2500, 4500)), asFed("wet", Drawn[float64](d, 700, 1300)), asFed("stew", Drawn[float64](d, 700, 1300))}
+		text := OneOf(d, "0.1", "0.5", "1", "28.349523125")
+		step, _ := Decimal(text).Float64()
 		var g portion.Group
 		days := make(map[string]map[string]int64) // steps by animal and food
 		sums := make(map[string]int64)
 		for i := range 2 + d.IntN(4) {
 			i1 := d.IntN(3)
 			menu := diet.Menu{{Food: foods[i1], Amount: diet.Share(units.Percent(20 + d.IntN(60)))}, {Food: foods[(i1+1)%3], Amount: diet.Rest()}}
-			need := must(energy.Prescribed{Daily: drawn[units.Energy](d, 500, 2000), By: "a veterinarian"})
+			need := must(energy.Prescribed{Daily: Drawn[units.Energy](d, 500, 2000), By: "a veterinarian"})
 			name := string(rune('a' + i))
 			w := weighedOn(t, need, menu, units.Mass(step))
 			g = append(g, portion.Plan{Animal: name, Weighed: w})
@@ -37,23 +38,23 @@ func TestGroupsAgainstExactFractions(t *testing.T) {
 		}
 		density := func(food string) *big.Rat {
 			at := slices.IndexFunc(foods, func(f diet.Food) bool { return f.Name == food })
-			return fraction(foods[at].Label.Energy)
+			return Fraction(foods[at].Label.Energy)
 		}
 		compare := func(m portion.Meal, count int64) {
 			t.Helper()
-			grams := times(decimal(text), big.NewRat(count, 1))
+			grams := Times(Decimal(text), big.NewRat(count, 1))
 			if nearest, _ := grams.Float64(); m.Count != count || m.Mass.Grams() != nearest {
 				t.Errorf("%+v: want %d steps of %s g", m, count, text)
 				return
 			}
-			kcal := over(times(grams, density(m.Food)), decimal("1000"))
+			kcal := Over(Times(grams, density(m.Food)), Decimal("1000"))
 			if kcal.Sign() == 0 {
 				if m.Energy != 0 {
 					t.Errorf("%+v: energy in nothing", m)
 				}
 				return
 			}
-			off := apart(m.Energy.Kilocalories(), kcal, kcal)
+			off := Off(m.Energy.Kilocalories(), kcal, kcal)
 			if worst = max(worst, off); off > slowBound {
 				t.Errorf("%+v: off by %.2g", m, off)
 			}
@@ -82,9 +83,9 @@ func TestGroupsAgainstExactFractions(t *testing.T) {
 		all := new(big.Rat)
 		for _, f := range one.Foods {
 			compare(f, sums[f.Food])
-			all = plus(all, over(times(times(decimal(text), big.NewRat(sums[f.Food], 1)), density(f.Food)), decimal("1000")))
+			all = Plus(all, Over(Times(Times(Decimal(text), big.NewRat(sums[f.Food], 1)), density(f.Food)), Decimal("1000")))
 		}
-		if off := apart(one.Energy.Kilocalories(), all, all); off > slowBound {
+		if off := Off(one.Energy.Kilocalories(), all, all); off > slowBound {
 			t.Errorf("the bowl holds %v, off by %.2g", one.Energy, off)
 		}
 		for _, m := range one.Meals {

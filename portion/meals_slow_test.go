@@ -7,6 +7,7 @@ import (
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -21,14 +22,14 @@ func dealt(count int64, meals int) []int64 {
 }
 
 func TestMealsAgainstDealing(t *testing.T) {
-	d := newDraws()
+	d := NewDraws(8, 3)
 	for range 300 {
 		daily, menu, _ := drawnDay(d)
 		r, err := portion.Weigh(ofLargeDog(daily), menu)
 		if err != nil {
 			t.Fatal(err)
 		}
-		step := oneOf(d, 0.1, 0.5, units.Gram, 5*units.Gram)
+		step := OneOf(d, 0.1, 0.5, units.Gram, 5*units.Gram)
 		w, err := r.On(step)
 		if err != nil {
 			continue
@@ -72,10 +73,10 @@ func byHamilton(count int64, parts []int) []int64 {
 	order := make([]int, len(parts))
 	left := count
 	for i, p := range parts {
-		share := times(new(big.Rat).SetInt64(count), big.NewRat(int64(p), total))
+		share := Times(new(big.Rat).SetInt64(count), big.NewRat(int64(p), total))
 		whole := new(big.Int).Quo(share.Num(), share.Denom())
 		counts[i], order[i] = whole.Int64(), i
-		remainders[i] = minus(share, new(big.Rat).SetInt(whole))
+		remainders[i] = Minus(share, new(big.Rat).SetInt(whole))
 		left -= counts[i]
 	}
 	slices.SortStableFunc(order, func(i, j int) int { return remainders[j].Cmp(remainders[i]) })
@@ -86,16 +87,16 @@ func byHamilton(count int64, parts []int) []int64 {
 }
 
 func TestTimetableAgainstExactFractions(t *testing.T) {
-	d := newDraws()
+	d := NewDraws(8, 3)
 	for range 500 {
-		w, err := unfailing(portion.Weigh(ofLargeDog(drawn[units.Energy](d, 400, 4000)), diet.Only(asFed("food", drawn[float64](d, 700, 6000))))).On(oneOf(d, 0.1, units.Gram, 5*units.Gram))
+		w, err := unfailing(portion.Weigh(ofLargeDog(Drawn[units.Energy](d, 400, 4000)), diet.Only(asFed("food", Drawn[float64](d, 700, 6000))))).On(OneOf(d, 0.1, units.Gram, 5*units.Gram))
 		if err != nil {
 			t.Fatal(err)
 		}
 		var table portion.Timetable
 		var parts []int
 		for range 1 + d.IntN(portion.MaxMeals) {
-			p := oneOf(d, 1, 2, 3, 1+d.IntN(1_000_000), 1_000_000)
+			p := OneOf(d, 1, 2, 3, 1+d.IntN(1_000_000), 1_000_000)
 			table = append(table, portion.Mealtime{Parts: p})
 			parts = append(parts, p)
 		}
@@ -123,13 +124,13 @@ func unfailing[T any](v T, err error) T {
 // The day of a bottle is its energy over the kcal/mL, to the nearest mark, and
 // dealt out to the feeds.
 func TestFeedsAgainstExactFractions(t *testing.T) {
-	d, decided := newDraws(), 0
+	d, decided := NewDraws(8, 3), 0
 	for range 500 {
-		kitten := energy.Animal{Species: energy.Cat, Weight: drawn[units.Mass](d, 80, 450), Age: 10}
+		kitten := energy.Animal{Species: energy.Cat, Weight: Drawn[units.Mass](d, 80, 450), Age: 10}
 		b := portion.Bottle{
 			Need:   must(energy.Nursling{Animal: kitten}),
-			Liquid: portion.Liquid{Name: "milk", Energy: drawn[units.EnergyPerVolume](d, 0.7, 1.5)},
-			Mark:   units.Volume(oneOf(d, 0.01, 0.1, 0.5)),
+			Liquid: portion.Liquid{Name: "milk", Energy: Drawn[units.EnergyPerVolume](d, 0.7, 1.5)},
+			Mark:   units.Volume(OneOf(d, 0.01, 0.1, 0.5)),
 		}
 		n, err := b.LeastFeeds()
 		if err != nil {
@@ -140,11 +141,11 @@ func TestFeedsAgainstExactFractions(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		exact := over(fraction(b.Need.Daily), fraction(b.Liquid.Energy))
-		if off := apart(float64(f.Exact), exact, exact); off > slowBound {
+		exact := Over(Fraction(b.Need.Daily), Fraction(b.Liquid.Energy))
+		if off := Off(float64(f.Exact), exact, exact); off > slowBound {
 			t.Errorf("%v mL, off by %.2g", f.Exact, off)
 		}
-		mark := map[units.Volume]*big.Rat{0.01: decimal("0.01"), 0.1: decimal("0.1"), 0.5: decimal("0.5")}[b.Mark]
+		mark := map[units.Volume]*big.Rat{0.01: Decimal("0.01"), 0.1: Decimal("0.1"), 0.5: Decimal("0.5")}[b.Mark]
 		if want, sure := nearestStep(exact, mark); sure {
 			decided++
 			if f.Count != want {
@@ -154,7 +155,7 @@ func TestFeedsAgainstExactFractions(t *testing.T) {
 		var got []int64
 		for _, feed := range f.All() {
 			got = append(got, feed.Count)
-			if nearest, _ := times(mark, new(big.Rat).SetInt64(feed.Count)).Float64(); feed.Volume.Millilitres() != nearest {
+			if nearest, _ := Times(mark, new(big.Rat).SetInt64(feed.Count)).Float64(); feed.Volume.Millilitres() != nearest {
 				t.Errorf("%d marks of %v are %v", feed.Count, b.Mark, feed.Volume)
 			}
 		}

@@ -3,12 +3,12 @@ package portion_test
 import (
 	"math"
 	"math/big"
-	"math/rand/v2"
 	"strconv"
 	"testing"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -16,88 +16,50 @@ import (
 // The slow reference divides a day and its meals a second time in exact
 // fractions.
 
-// decimal is the fraction that a decimal is, and fraction a float64 as it is.
-func decimal(s string) *big.Rat {
-	x, ok := new(big.Rat).SetString(s)
-	if !ok {
-		panic(s + " is no decimal")
-	}
-	return x
-}
-
-func fraction[T ~float64](x T) *big.Rat { return new(big.Rat).SetFloat64(float64(x)) }
-
-func plus(x, y *big.Rat) *big.Rat  { return new(big.Rat).Add(x, y) }
-func minus(x, y *big.Rat) *big.Rat { return new(big.Rat).Sub(x, y) }
-func times(x, y *big.Rat) *big.Rat { return new(big.Rat).Mul(x, y) }
-func over(x, y *big.Rat) *big.Rat  { return new(big.Rat).Quo(x, y) }
-
-// apart returns how far got is from want, as a part of whole.
-func apart(got float64, want, whole *big.Rat) float64 {
-	off, _ := over(minus(fraction(got), want), whole).Float64()
-	return math.Abs(off)
-}
-
 // slowBound is the largest difference taken, as a part of the day: 16 half-units
 // in the last place. What was found is below 4 of them.
 const slowBound = 16.0 / (1 << 53)
-
-// draws draws inputs from a fixed seed.
-type draws struct{ *rand.Rand }
-
-func newDraws() draws { return draws{rand.New(rand.NewPCG(8, 3))} }
-
-func drawn[T ~float64](d draws, low, high T) T {
-	switch d.IntN(20) {
-	case 0:
-		return low
-	case 1:
-		return high
-	}
-	l, h := math.Log(float64(low)), math.Log(float64(high))
-	return min(max(T(math.Exp(l+d.Float64()*(h-l))), low), high)
-}
 
 // slowPart is one food of a day: kcal/kg, kcal and grams.
 type slowPart struct{ density, energy, mass *big.Rat }
 
 // kcalOf and gramsOf go from one to the other.
 func (p *slowPart) kcalOf(grams *big.Rat) *big.Rat {
-	return over(times(p.density, grams), decimal("1000"))
+	return Over(Times(p.density, grams), Decimal("1000"))
 }
 
 func (p *slowPart) gramsOf(kcal *big.Rat) *big.Rat {
-	return over(times(decimal("1000"), kcal), p.density)
+	return Over(Times(Decimal("1000"), kcal), p.density)
 }
 
 // drawnDay draws a day's energy and a menu for it: up to two treats or fixed
 // foods, up to three shares, and a rest or a share that makes 100 %. The parts
 // are what the foods should be.
-func drawnDay(d draws) (units.Energy, diet.Menu, []slowPart) {
-	daily := drawn[units.Energy](d, 400, 4000)
-	left := fraction(daily)
+func drawnDay(d Draws) (units.Energy, diet.Menu, []slowPart) {
+	daily := Drawn[units.Energy](d, 400, 4000)
+	left := Fraction(daily)
 	var menu diet.Menu
 	var parts []slowPart
 	add := func(item diet.Item) *slowPart {
 		item.Food.Name += " " + strconv.Itoa(len(menu)+1)
 		menu = append(menu, item)
-		parts = append(parts, slowPart{density: fraction(item.Food.Label.Energy)})
+		parts = append(parts, slowPart{density: Fraction(item.Food.Label.Energy)})
 		return &parts[len(parts)-1]
 	}
-	food := func() diet.Food { return asFed("food", drawn[float64](d, 700, 6000)) }
+	food := func() diet.Food { return asFed("food", Drawn[float64](d, 700, 6000)) }
 	for range d.IntN(3) {
 		f := food()
-		f.Label.Serving = diet.Serving{Name: "piece", Mass: drawn[units.Mass](d, 0.5, 10)}
-		item := diet.Item{Food: f, Amount: diet.Fixed(drawn[units.Mass](d, 1, 20)), Treat: d.IntN(2) == 0}
+		f.Label.Serving = diet.Serving{Name: "piece", Mass: Drawn[units.Mass](d, 0.5, 10)}
+		item := diet.Item{Food: f, Amount: diet.Fixed(Drawn[units.Mass](d, 1, 20)), Treat: d.IntN(2) == 0}
 		mass, _ := item.Amount.Fixed()
-		exact := fraction(mass)
+		exact := Fraction(mass)
 		if d.IntN(2) == 0 {
-			n := oneOf(d, 1, 2, 0.5, 1.0/3)
-			item.Amount, exact = diet.Count(n, "piece"), times(fraction(n), fraction(f.Label.Serving.Mass))
+			n := OneOf(d, 1, 2, 0.5, 1.0/3)
+			item.Amount, exact = diet.Count(n, "piece"), Times(Fraction(n), Fraction(f.Label.Serving.Mass))
 		}
 		p := add(item)
 		p.mass, p.energy = exact, p.kcalOf(exact)
-		left = minus(left, p.energy)
+		left = Minus(left, p.energy)
 	}
 	rest := new(big.Rat).Set(left)
 	percent := units.Percent(100)
@@ -105,9 +67,9 @@ func drawnDay(d draws) (units.Energy, diet.Menu, []slowPart) {
 		s := units.Percent(1 + d.IntN(int(percent)/2))
 		percent -= s
 		p := add(diet.Item{Food: food(), Amount: diet.Share(s)})
-		p.energy = over(times(left, fraction(s)), decimal("100"))
+		p.energy = Over(Times(left, Fraction(s)), Decimal("100"))
 		p.mass = p.gramsOf(p.energy)
-		rest = minus(rest, p.energy)
+		rest = Minus(rest, p.energy)
 	}
 	last := diet.Item{Food: food(), Amount: diet.Share(percent)}
 	if d.IntN(2) == 0 {
@@ -118,15 +80,13 @@ func drawnDay(d draws) (units.Energy, diet.Menu, []slowPart) {
 	return daily, menu, parts
 }
 
-func oneOf[T any](d draws, values ...T) T { return values[d.IntN(len(values))] }
-
 // ofLargeDog is a day's energy for an animal that can hold the day.
 func ofLargeDog(daily units.Energy) energy.Estimate {
 	return must(energy.Prescribed{Animal: energy.Animal{Species: energy.Dog, Weight: 60 * units.Kilogram}, Daily: daily, By: "a veterinarian"})
 }
 
 func TestMassesAgainstExactFractions(t *testing.T) {
-	d, worst := newDraws(), 0.0
+	d, worst := NewDraws(8, 3), 0.0
 	for range 500 {
 		daily, menu, parts := drawnDay(d)
 		r, err := portion.Weigh(ofLargeDog(daily), menu)
@@ -135,8 +95,8 @@ func TestMassesAgainstExactFractions(t *testing.T) {
 		}
 		// The whole day by this food: what the energy is a difference of.
 		for i, p := range parts {
-			got, day := r.Portion(i), fraction(daily)
-			off := max(apart(float64(got.Energy), p.energy, day), apart(float64(got.Mass), p.mass, p.gramsOf(day)))
+			got, day := r.Portion(i), Fraction(daily)
+			off := max(Off(float64(got.Energy), p.energy, day), Off(float64(got.Mass), p.mass, p.gramsOf(day)))
 			if worst = max(worst, off); off > slowBound {
 				t.Errorf("%v of %v is %+v, want %s g", menu[i].Amount, daily, got, p.mass.FloatString(20))
 			}
@@ -152,9 +112,9 @@ var steps = []string{"0.01", "0.1", "0.5", "1", "2", "5", "28.349523125"}
 // where it is so near a half that the rounding of the mass decides.
 func nearestStep(mass, step *big.Rat) (int64, bool) {
 	half := big.NewRat(1, 2)
-	exact := plus(over(mass, step), half)
+	exact := Plus(Over(mass, step), half)
 	n := new(big.Int).Quo(exact.Num(), exact.Denom())
-	beside := minus(exact, new(big.Rat).SetInt(n))
+	beside := Minus(exact, new(big.Rat).SetInt(n))
 	x, _ := beside.Float64()
 	return n.Int64(), 1e-8 < x && x < 1-1e-8
 }
@@ -163,11 +123,11 @@ func nearestStep(mass, step *big.Rat) (int64, bool) {
 // others leave as they are weighed, and for whole pieces of a treat, which aren't
 // weighed. A mass is the float64 nearest to the decimal number of steps.
 func TestStepsAgainstExactFractions(t *testing.T) {
-	d, decided := newDraws(), 0
+	d, decided := NewDraws(8, 3), 0
 	for range 500 {
 		daily, menu, parts := drawnDay(d)
-		text := oneOf(d, steps...)
-		step := decimal(text)
+		text := OneOf(d, steps...)
+		step := Decimal(text)
 		onScale, _ := step.Float64()
 		r, err := portion.Weigh(ofLargeDog(daily), menu)
 		if err != nil {
@@ -177,7 +137,7 @@ func TestStepsAgainstExactFractions(t *testing.T) {
 		if err != nil {
 			continue // less than half a step is refused
 		}
-		left := fraction(daily)
+		left := Fraction(daily)
 		for i := range parts {
 			p, got := &parts[i], w.Portion(i)
 			n, _, isCount := menu[i].Amount.Count()
@@ -185,7 +145,7 @@ func TestStepsAgainstExactFractions(t *testing.T) {
 				if got.Mass != r.Portion(i).Mass || w.Count(i) != 0 {
 					t.Errorf("whole pieces became %+v", got)
 				}
-				left = minus(left, p.energy)
+				left = Minus(left, p.energy)
 				continue
 			}
 			if menu[i].Amount.IsRest() { // the last
@@ -201,18 +161,18 @@ func TestStepsAgainstExactFractions(t *testing.T) {
 					t.Errorf("%s g is %d steps of %s g, want %d", p.mass.FloatString(12), w.Count(i), text, want)
 				}
 			}
-			weighed := times(step, new(big.Rat).SetInt64(w.Count(i)))
+			weighed := Times(step, new(big.Rat).SetInt64(w.Count(i)))
 			if nearest, _ := weighed.Float64(); got.Mass.Grams() != nearest {
 				t.Errorf("%d steps of %s g are %v, want %v g", w.Count(i), text, got.Mass, nearest)
 			}
 			kcal := p.kcalOf(weighed)
-			if off := apart(float64(got.Energy), kcal, kcal); off > slowBound {
+			if off := Off(float64(got.Energy), kcal, kcal); off > slowBound {
 				t.Errorf("%v holds %v, off by %.2g", got.Mass, got.Energy, off)
 			}
-			left = minus(left, kcal)
+			left = Minus(left, kcal)
 		}
-		all := minus(fraction(daily), left)
-		if off := apart(float64(w.Energy()), all, all); off > slowBound {
+		all := Minus(Fraction(daily), left)
+		if off := Off(float64(w.Energy()), all, all); off > slowBound {
 			t.Errorf("the day holds %v, off by %.2g", w.Energy(), off)
 		}
 	}

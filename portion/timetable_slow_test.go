@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/bowlgram/diet"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -15,19 +16,19 @@ import (
 // two days minute by minute. The largest difference of an energy seen is 2.3e-16
 // of it.
 func TestTimetablesOfSeveralFoodsAgainstExactFractions(t *testing.T) {
-	d, worst := newDraws(), 0.0
+	d, worst := NewDraws(8, 3), 0.0
 	for range 300 {
 		names := []string{"dry", "wet", "stew"}
 		var menu diet.Menu
 		for i, name := range names {
-			menu = append(menu, diet.Item{Food: asFed(name, drawn[float64](d, 700, 4500)), Amount: oneOf(d, diet.Share(30), diet.Share(15))})
+			menu = append(menu, diet.Item{Food: asFed(name, Drawn[float64](d, 700, 4500)), Amount: OneOf(d, diet.Share(30), diet.Share(15))})
 			if i == 2 {
 				menu[i].Amount = diet.Rest()
 			}
 		}
-		text := oneOf(d, "0.1", "1", "5")
-		step, _ := decimal(text).Float64()
-		w := weighedOn(t, ofLargeDog(drawn[units.Energy](d, 800, 4000)), menu, units.Mass(step))
+		text := OneOf(d, "0.1", "1", "5")
+		step, _ := Decimal(text).Float64()
+		w := weighedOn(t, ofLargeDog(Drawn[units.Energy](d, 800, 4000)), menu, units.Mass(step))
 		minutes := make(map[int]bool)
 		var table portion.Timetable
 		for len(minutes) < 1+d.IntN(portion.MaxMeals) {
@@ -35,7 +36,7 @@ func TestTimetablesOfSeveralFoodsAgainstExactFractions(t *testing.T) {
 		}
 		for m := range 24 * 60 {
 			if minutes[m] {
-				table = append(table, portion.Mealtime{At: portion.At(m/60, m%60), Parts: oneOf(d, 0, 1, 2, 3, 1+d.IntN(1_000_000))})
+				table = append(table, portion.Mealtime{At: portion.At(m/60, m%60), Parts: OneOf(d, 0, 1, 2, 3, 1+d.IntN(1_000_000))})
 			}
 		}
 		for j := range table {
@@ -70,9 +71,9 @@ func TestTimetablesOfSeveralFoodsAgainstExactFractions(t *testing.T) {
 					t.Fatalf("%s: %+v of %v", name, m, in)
 				}
 				got = append(got, m.Count)
-				kcal := over(times(times(decimal(text), big.NewRat(m.Count, 1)), fraction(menu[k].Food.Label.Energy)), decimal("1000"))
+				kcal := Over(Times(Times(Decimal(text), big.NewRat(m.Count, 1)), Fraction(menu[k].Food.Label.Energy)), Decimal("1000"))
 				if kcal.Sign() > 0 {
-					off := apart(m.Energy.Kilocalories(), kcal, kcal)
+					off := Off(m.Energy.Kilocalories(), kcal, kcal)
 					if worst = max(worst, off); off > slowBound {
 						t.Errorf("%+v: off by %.2g", m, off)
 					}

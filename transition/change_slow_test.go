@@ -2,14 +2,13 @@ package transition_test
 
 import (
 	"errors"
-	"math"
 	"math/big"
-	"math/rand/v2"
 	"strconv"
 	"testing"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/transition"
 	"example.org/bowlgram/units"
@@ -18,22 +17,6 @@ import (
 // The slow reference makes the days of a change a second time in exact fractions,
 // from what the bases are said to be: by energy each food is so much of what the
 // menus give of it, by mass and by the old total so much of the bowl.
-
-// decimal is the fraction that a decimal is, and fraction a float64 as it is.
-func decimal(s string) *big.Rat {
-	x, ok := new(big.Rat).SetString(s)
-	if !ok {
-		panic(s + " is no decimal")
-	}
-	return x
-}
-
-func fraction[T ~float64](x T) *big.Rat { return new(big.Rat).SetFloat64(float64(x)) }
-
-func plus(x, y *big.Rat) *big.Rat  { return new(big.Rat).Add(x, y) }
-func minus(x, y *big.Rat) *big.Rat { return new(big.Rat).Sub(x, y) }
-func times(x, y *big.Rat) *big.Rat { return new(big.Rat).Mul(x, y) }
-func over(x, y *big.Rat) *big.Rat  { return new(big.Rat).Quo(x, y) }
 
 // nearest is the float64 nearest to x.
 func nearest(x *big.Rat) float64 {
@@ -50,11 +33,11 @@ type slowPart struct {
 }
 
 func (p *slowPart) setEnergy(kcal *big.Rat) {
-	p.energy, p.mass = kcal, over(times(decimal("1000"), kcal), p.density)
+	p.energy, p.mass = kcal, Over(Times(Decimal("1000"), kcal), p.density)
 }
 
 func (p *slowPart) setMass(grams *big.Rat) {
-	p.mass, p.energy = grams, over(times(p.density, grams), decimal("1000"))
+	p.mass, p.energy = grams, Over(Times(p.density, grams), Decimal("1000"))
 }
 
 // slowMenu divides a day's energy among the foods of a menu: the treats and the
@@ -66,19 +49,19 @@ func slowMenu(menu diet.Menu, daily *big.Rat, densities map[string]*big.Rat) []s
 		p := &parts[i]
 		*p = slowPart{food: item.Food.Name, treat: item.Treat, rest: item.Amount.IsRest(), density: densities[item.Food.Name]}
 		if m, ok := item.Amount.Fixed(); ok {
-			p.setMass(fraction(m))
-			left = minus(left, p.energy)
+			p.setMass(Fraction(m))
+			left = Minus(left, p.energy)
 		}
 		if n, _, ok := item.Amount.Count(); ok {
-			p.setMass(times(fraction(n), fraction(item.Food.Label.Serving.Mass)))
-			left = minus(left, p.energy)
+			p.setMass(Times(Fraction(n), Fraction(item.Food.Label.Serving.Mass)))
+			left = Minus(left, p.energy)
 		}
 	}
 	rest := new(big.Rat).Set(left)
 	for i, item := range menu {
 		if s, ok := item.Amount.Share(); ok {
-			parts[i].setEnergy(over(times(left, fraction(s)), decimal("100")))
-			rest = minus(rest, parts[i].energy)
+			parts[i].setEnergy(Over(Times(left, Fraction(s)), Decimal("100")))
+			rest = Minus(rest, parts[i].energy)
 		}
 	}
 	for i := range parts {
@@ -94,7 +77,7 @@ func bowl(parts []slowPart) *big.Rat {
 	sum := new(big.Rat)
 	for _, p := range parts {
 		if !p.treat {
-			sum = plus(sum, p.mass)
+			sum = Plus(sum, p.mass)
 		}
 	}
 	return sum
@@ -104,7 +87,7 @@ func bowl(parts []slowPart) *big.Rat {
 // the rest; false where which one that is is decided by the last bits.
 func slowMix(old, new []slowPart, part *big.Rat, basis transition.Basis) ([]slowPart, bool) {
 	var mix, treats []slowPart
-	one := decimal("1")
+	one := Decimal("1")
 	add := func(from []slowPart, part *big.Rat) {
 		whole := bowl(from)
 		for _, p := range from {
@@ -112,15 +95,15 @@ func slowMix(old, new []slowPart, part *big.Rat, basis transition.Basis) ([]slow
 			case part.Sign() == 0 || p.treat:
 				continue
 			case basis == transition.ByMass || basis == transition.ByOldTotal:
-				p.setMass(over(times(part, p.mass), whole)) // of a bowl of 1 g
+				p.setMass(Over(Times(part, p.mass), whole)) // of a bowl of 1 g
 			default:
-				p.setEnergy(times(part, p.energy))
+				p.setEnergy(Times(part, p.energy))
 			}
 			p.rest = false
 			known := false
 			for i := range mix {
 				if mix[i].food == p.food {
-					mix[i].setMass(plus(mix[i].mass, p.mass))
+					mix[i].setMass(Plus(mix[i].mass, p.mass))
 					known = true
 				}
 			}
@@ -129,31 +112,31 @@ func slowMix(old, new []slowPart, part *big.Rat, basis transition.Basis) ([]slow
 			}
 		}
 	}
-	add(old, minus(one, part))
+	add(old, Minus(one, part))
 	add(new, part)
 	daily, perGram := sumOf(old), sumOf(mix)
 	for _, p := range new {
 		if p.treat {
 			treats = append(treats, p)
-			daily = minus(daily, p.energy)
+			daily = Minus(daily, p.energy)
 		}
 	}
 	grams := one
 	switch basis {
 	case transition.ByMass: // so many grams that the day's energy is in them
-		grams = over(daily, perGram)
+		grams = Over(daily, perGram)
 	case transition.ByOldTotal:
 		grams = bowl(old)
 	}
 	most, clear := 0, true
 	for i := range mix {
-		mix[i].setMass(times(mix[i].mass, grams))
+		mix[i].setMass(Times(mix[i].mass, grams))
 		if mix[i].energy.Cmp(mix[most].energy) > 0 {
 			most = i
 		}
 	}
 	for i := range mix {
-		ratio := nearest(over(mix[i].energy, mix[most].energy))
+		ratio := nearest(Over(mix[i].energy, mix[most].energy))
 		clear = clear && (i == most || ratio == 1 && len(mix) == 2 || ratio < 1-1e-9)
 	}
 	mix[most].rest = true
@@ -163,7 +146,7 @@ func slowMix(old, new []slowPart, part *big.Rat, basis transition.Basis) ([]slow
 func sumOf(parts []slowPart) *big.Rat {
 	sum := new(big.Rat)
 	for _, p := range parts {
-		sum = plus(sum, p.energy)
+		sum = Plus(sum, p.energy)
 	}
 	return sum
 }
@@ -176,15 +159,15 @@ func slowWeigh(parts []slowPart, step *big.Rat) slowMade {
 	left := sumOf(parts)
 	weigh := func(p slowPart) {
 		if !p.treat {
-			exact := plus(over(p.mass, step), decimal("0.5"))
+			exact := Plus(Over(p.mass, step), Decimal("0.5"))
 			n := new(big.Rat).SetInt(new(big.Int).Quo(exact.Num(), exact.Denom()))
-			beside := nearest(minus(exact, n))
+			beside := nearest(Minus(exact, n))
 			day.clear = day.clear && 1e-8 < beside && beside < 1-1e-8
 			day.small = day.small || n.Sign() <= 0
-			p.setMass(times(n, step))
+			p.setMass(Times(n, step))
 		}
 		day.grams[p.food] = p.mass
-		left, day.kcal = minus(left, p.energy), plus(day.kcal, p.energy)
+		left, day.kcal = Minus(left, p.energy), Plus(day.kcal, p.energy)
 	}
 	for _, p := range parts {
 		if !p.rest {
@@ -199,22 +182,6 @@ func slowWeigh(parts []slowPart, step *big.Rat) slowMade {
 	}
 	return day
 }
-
-// draws draws inputs from a fixed seed.
-type draws struct{ *rand.Rand }
-
-// between draws log-uniformly, with the ends now and then.
-func (d draws) between(low, high float64) float64 {
-	switch d.IntN(20) {
-	case 0:
-		return low
-	case 1:
-		return high
-	}
-	return min(max(math.Exp(math.Log(low)+d.Float64()*math.Log(high/low)), low), high)
-}
-
-func oneOf[T any](d draws, values ...T) T { return values[d.IntN(len(values))] }
 
 // drawnChange is a plan with all that its slow days are made of.
 type drawnChange struct {
@@ -235,7 +202,7 @@ type slowMade struct {
 }
 
 // drawnSteps draws one to six rising shares.
-func drawnSteps(d draws) transition.Steps {
+func drawnSteps(d Draws) transition.Steps {
 	var steps []transition.Step
 	share := 0.0
 	for n := d.IntN(6); n > 0 && share < 90; n-- {
@@ -249,18 +216,18 @@ func drawnSteps(d draws) transition.Steps {
 	return s
 }
 
-// drawn draws a change from one to two foods to one to three, one of them in both at
+// drawChange draws a change from one to two foods to one to three, one of them in both at
 // times, with a treat at times.
-func (d draws) change(basis transition.Basis) drawnChange {
+func drawChange(d Draws, basis transition.Basis) drawnChange {
 	c := drawnChange{made: make(map[units.Percent]slowMade)}
-	c.densities = map[string]*big.Rat{biscuit.Name: decimal("3500")} // 28 kcal in 8 g
-	c.need = prescribed(units.Energy(d.between(400, 4000)))
-	step := oneOf(d, "0.001", "0.01", "0.1", "0.5", "1", "2", "5", "28.349523125")
-	c.step = decimal(step)
+	c.densities = map[string]*big.Rat{biscuit.Name: Decimal("3500")} // 28 kcal in 8 g
+	c.need = prescribed(units.Energy(Drawn[float64](d, 400, 4000)))
+	step := OneOf(d, "0.001", "0.01", "0.1", "0.5", "1", "2", "5", "28.349523125")
+	c.step = Decimal(step)
 	c.Steps, c.Basis, c.Meals, c.Scale = drawnSteps(d), basis, 1+d.IntN(6), units.Mass(nearest(c.step))
 	food := func() diet.Food {
-		f := asFed("food "+strconv.Itoa(len(c.densities)), d.between(700, 6000))
-		c.densities[f.Name] = fraction(f.Label.Energy)
+		f := asFed("food "+strconv.Itoa(len(c.densities)), Drawn[float64](d, 700, 6000))
+		c.densities[f.Name] = Fraction(f.Label.Energy)
 		return f
 	}
 	common := food()
@@ -272,7 +239,7 @@ func (d draws) change(basis transition.Basis) drawnChange {
 			left -= share
 			m = append(m, diet.Item{Food: food(), Amount: diet.Share(units.Percent(share))})
 		}
-		last := diet.Item{Food: food(), Amount: oneOf(d, diet.Rest(), diet.Share(units.Percent(left)))}
+		last := diet.Item{Food: food(), Amount: OneOf(d, diet.Rest(), diet.Share(units.Percent(left)))}
 		return append(m, last)
 	}
 	c.From, c.To = menu(2), menu(3)
@@ -280,11 +247,11 @@ func (d draws) change(basis transition.Basis) drawnChange {
 		c.From[0].Food, c.To[0].Food = common, common
 	}
 	c.old = c.From
-	left := fraction(c.need.Daily)
+	left := Fraction(c.need.Daily)
 	if d.IntN(3) == 0 {
 		treat := diet.Item{Food: biscuit, Amount: diet.Count(1, "biscuit"), Treat: true}
 		c.From, c.To, c.old = append(c.From, treat), append(c.To, treat), append(c.old, treat)
-		left = minus(left, decimal("28"))
+		left = Minus(left, Decimal("28"))
 	}
 	if basis == transition.ByAmountFed {
 		c.fedNow(d, left)
@@ -294,7 +261,7 @@ func (d draws) change(basis transition.Basis) drawnChange {
 
 // fedNow makes the first old food one that nobody knows, fed in such grams that it
 // gives what is left of the day. It holds as many kcal/kg as that makes.
-func (c *drawnChange) fedNow(d draws, left *big.Rat) {
+func (c *drawnChange) fedNow(d Draws, left *big.Rat) {
 	c.From = append(diet.Menu{}, c.From...)
 	c.old = append(diet.Menu{}, c.From...)
 	unknown := diet.Food{Name: "loose kibble"}
@@ -305,17 +272,17 @@ func (c *drawnChange) fedNow(d draws, left *big.Rat) {
 		case item.Treat:
 			continue
 		case i > 0:
-			energy := times(left, big.NewRat(1, 3))
-			m := units.Mass(nearest(over(times(energy, decimal("1000")), c.densities[item.Food.Name])))
+			energy := Times(left, big.NewRat(1, 3))
+			m := units.Mass(nearest(Over(Times(energy, Decimal("1000")), c.densities[item.Food.Name])))
 			item.Amount = diet.Fixed(m)
-			energy = over(times(fraction(m), c.densities[item.Food.Name]), decimal("1000"))
-			all, last = minus(all, energy), i
+			energy = Over(Times(Fraction(m), c.densities[item.Food.Name]), Decimal("1000"))
+			all, last = Minus(all, energy), i
 			c.old[i].Amount = diet.Rest()
 		}
 	}
-	m := units.Mass(nearest(over(times(all, decimal("1000")), fraction(d.between(700, 6000)))))
+	m := units.Mass(nearest(Over(Times(all, Decimal("1000")), Fraction(Drawn[float64](d, 700, 6000)))))
 	c.From[0].Amount = diet.Fixed(m)
-	c.densities[unknown.Name] = over(times(all, decimal("1000")), fraction(m))
+	c.densities[unknown.Name] = Over(Times(all, Decimal("1000")), Fraction(m))
 	// The old menu that this is: the last is the rest, the first a share before it.
 	c.old[0].Amount = diet.Rest()
 	if last > 0 {
@@ -328,14 +295,14 @@ func (c *drawnChange) slowDay(share units.Percent) slowMade {
 	if day, ok := c.made[share]; ok {
 		return day
 	}
-	daily := fraction(c.need.Daily)
+	daily := Fraction(c.need.Daily)
 	old, new := slowMenu(c.old, daily, c.densities), slowMenu(c.To, daily, c.densities)
 	parts, clear := old, true
 	switch {
 	case share == 100 && c.Basis != transition.ByOldTotal:
 		parts = new
 	case share > 0:
-		parts, clear = slowMix(old, new, over(fraction(share), decimal("100")), c.Basis)
+		parts, clear = slowMix(old, new, Over(Fraction(share), Decimal("100")), c.Basis)
 	}
 	day := slowWeigh(parts, c.step)
 	day.clear = day.clear && clear
@@ -348,9 +315,9 @@ func (c *drawnChange) slowDay(share units.Percent) slowMade {
 const slowBound = 16.0 / (1 << 53)
 
 func TestDaysOfAChangeAgainstExactFractions(t *testing.T) {
-	d, decided, tooSmall, worst := draws{rand.New(rand.NewPCG(8, 3))}, 0, 0, 0.0
+	d, decided, tooSmall, worst := NewDraws(8, 3), 0, 0, 0.0
 	for range 120 {
-		c := d.change(oneOf(d, 0, transition.ByEnergy, transition.ByMass, transition.ByOldTotal, transition.ByAmountFed))
+		c := drawChange(d, OneOf(d, 0, transition.ByEnergy, transition.ByMass, transition.ByOldTotal, transition.ByAmountFed))
 		if d.IntN(3) == 0 {
 			c.Events = []transition.Event{{Day: 1, Kind: transition.Hold, Days: 1}} // the old food alone
 		}
@@ -382,7 +349,7 @@ func TestDaysOfAChangeAgainstExactFractions(t *testing.T) {
 					t.Errorf("day %d, %v by %v: %v of %s, want %s g", got.Number, got.Share, c.Basis, got.Mass(food), food, grams.FloatString(9))
 				}
 			}
-			off := math.Abs(nearest(over(minus(fraction(got.Energy), want.kcal), want.kcal)))
+			off := Off(got.Energy, want.kcal, want.kcal)
 			if worst = max(worst, off); off > slowBound || got.Target != c.need.Daily {
 				t.Errorf("day %d holds %v for %v, off by %.2g", got.Number, got.Energy, got.Target, off)
 			}

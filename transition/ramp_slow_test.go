@@ -1,30 +1,29 @@
 package transition_test
 
 import (
-	"math"
-	"math/rand/v2"
 	"testing"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/transition"
 	"example.org/bowlgram/units"
 )
 
 // The days of a rise: each menu is divided anew by the day's own energy.
 func TestRampAgainstExactFractions(t *testing.T) {
-	d, decided, worst := draws{rand.New(rand.NewPCG(6, 5))}, 0, 0.0
+	d, decided, worst := NewDraws(6, 5), 0, 0.0
 	for range 60 {
-		c := d.change(transition.ByEnergy)
+		c := drawChange(d, transition.ByEnergy)
 		var daily []units.Energy
 		for range 1 + d.IntN(6) {
-			daily = append(daily, units.Energy(d.between(400, 4000)))
+			daily = append(daily, units.Energy(Drawn[float64](d, 400, 4000)))
 		}
 		r := transition.Ramp{Menu: c.To, Meals: c.Meals, Scale: c.Scale}
 		days, err := r.DaysWith(len(daily), func(day int) energy.Estimate { return prescribed(daily[day-1]) })
 		tooSmall := false
 		for i, kcal := range daily {
-			day := slowWeigh(slowMenu(c.To, fraction(kcal), c.densities), c.step)
+			day := slowWeigh(slowMenu(c.To, Fraction(kcal), c.densities), c.step)
 			if tooSmall = tooSmall || day.small || !day.clear; err != nil || !day.clear {
 				continue
 			}
@@ -34,7 +33,7 @@ func TestRampAgainstExactFractions(t *testing.T) {
 					t.Errorf("day %d: %v g of %s, want %s g", i+1, got, food, want.FloatString(9))
 				}
 			}
-			off := math.Abs(nearest(over(minus(fraction(days[i].Energy), day.kcal), day.kcal)))
+			off := Off(days[i].Energy, day.kcal, day.kcal)
 			if worst = max(worst, off); off > slowBound || days[i].Target != kcal || days[i].Number != i+1 {
 				t.Errorf("day %d holds %v for %v, off by %.2g", days[i].Number, days[i].Energy, days[i].Target, off)
 			}
@@ -62,9 +61,9 @@ func TestLadderAgainstExactFractions(t *testing.T) {
 			t.Fatal(days, err)
 		}
 		for i, percent := range []string{"25", "33.3", "50", "62.5", "100"} {
-			kcal := over(times(decimal(resting), decimal(percent)), decimal("100"))
-			off := math.Abs(nearest(over(minus(fraction(days[i].Target), kcal), kcal)))
-			day := slowWeigh([]slowPart{{rest: true, density: decimal("3560"), energy: kcal}}, decimal("0.1"))
+			kcal := Over(Times(Decimal(resting), Decimal(percent)), Decimal("100"))
+			off := Off(days[i].Target, kcal, kcal)
+			day := slowWeigh([]slowPart{{rest: true, density: Decimal("3560"), energy: kcal}}, Decimal("0.1"))
 			if grams := nearest(day.grams[""]); off > slowBound || !day.clear || days[i].Mass(houseDry.Name).Grams() != grams {
 				t.Errorf("%v, day %d: %v for %v, want %v g for %s kcal", weight, i+1, days[i].Mass(houseDry.Name), days[i].Target, grams, kcal.FloatString(4))
 			}

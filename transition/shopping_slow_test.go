@@ -3,12 +3,12 @@ package transition_test
 import (
 	"cmp"
 	"math/big"
-	"math/rand/v2"
 	"slices"
 	"testing"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/transition"
 	"example.org/bowlgram/units"
 )
@@ -26,7 +26,7 @@ func (c *drawnChange) slowTotals(steps transition.Steps) (totals map[string]*big
 			if totals[food] == nil {
 				totals[food] = new(big.Rat)
 			}
-			totals[food] = plus(totals[food], times(g, new(big.Rat).SetInt64(int64(s.Days))))
+			totals[food] = Plus(totals[food], Times(g, new(big.Rat).SetInt64(int64(s.Days))))
 		}
 	}
 	return totals, true, clear
@@ -35,9 +35,9 @@ func (c *drawnChange) slowTotals(steps transition.Steps) (totals map[string]*big
 // What is needed is the sum of the days, to the last bit, and what is to be bought
 // that less the stock.
 func TestShoppingAgainstExactFractions(t *testing.T) {
-	d, lists := draws{rand.New(rand.NewPCG(4, 1))}, 0
+	d, lists := NewDraws(4, 1), 0
 	for range 80 {
-		c := d.change(oneOf(d, transition.ByEnergy, transition.ByMass, transition.ByOldTotal))
+		c := drawChange(d, OneOf(d, transition.ByEnergy, transition.ByMass, transition.ByOldTotal))
 		totals, weighed, clear := c.slowTotals(c.Steps)
 		if !weighed || !clear {
 			continue
@@ -45,7 +45,7 @@ func TestShoppingAgainstExactFractions(t *testing.T) {
 		if totals[c.From[0].Food.Name] == nil { // all new from day 1
 			totals[c.From[0].Food.Name] = new(big.Rat)
 		}
-		have := units.Mass(float64(int(d.between(1, 1e5))) / 10)
+		have := units.Mass(float64(int(Drawn[float64](d, 1, 1e5))) / 10)
 		list, err := c.Shopping(mustDays(t, c.Plan, c.need), inStore(c.From[0].Food, have))
 		if err != nil || len(list) != len(totals) {
 			t.Fatalf("%+v, %v, want %v", list, err, totals)
@@ -55,11 +55,11 @@ func TestShoppingAgainstExactFractions(t *testing.T) {
 			want := totals[x.Food]
 			missing := new(big.Rat).Set(want)
 			if i == 0 {
-				missing = minus(want, new(big.Rat).SetFrac64(int64(float64(have)*10+0.5), 10))
+				missing = Minus(want, new(big.Rat).SetFrac64(int64(float64(have)*10+0.5), 10))
 			}
 			buy, over := missing, new(big.Rat)
 			if missing.Sign() < 0 {
-				buy, over = new(big.Rat), minus(new(big.Rat), missing)
+				buy, over = new(big.Rat), Minus(new(big.Rat), missing)
 			}
 			if x.Need.Grams() != nearest(want) || x.Buy.Grams() != nearest(buy) || x.Over.Grams() != nearest(over) {
 				t.Errorf("%+v, want %s g, to buy %s g, over %s g", x, want.FloatString(9), buy.FloatString(9), over.FloatString(9))
@@ -74,10 +74,10 @@ func TestShoppingAgainstExactFractions(t *testing.T) {
 // The longest of all schedules that last, found by trying every one: the plan's own
 // with at most so many days a step, and the published ones of no more days.
 func TestLongestStepsAgainstExactFractions(t *testing.T) {
-	d, found, none := draws{rand.New(rand.NewPCG(2, 9))}, 0, 0
+	d, found, none := NewDraws(2, 9), 0, 0
 	for range 80 {
-		c := d.change(transition.ByEnergy)
-		c.Steps = oneOf(d, c.Steps, drawnSteps(d), transition.FourStages, transition.TenSteps, transition.Slow, transition.FourDays)
+		c := drawChange(d, transition.ByEnergy)
+		c.Steps = OneOf(d, c.Steps, drawnSteps(d), transition.FourStages, transition.TenSteps, transition.Slow, transition.FourDays)
 		if c.need = prescribed(c.need.Daily); d.IntN(4) == 0 {
 			c.need.Animal.Species = energy.Ferret
 		}
@@ -101,7 +101,7 @@ func TestLongestStepsAgainstExactFractions(t *testing.T) {
 		if !weighed || all[food.Name] == nil {
 			continue
 		}
-		have := units.Mass(nearest(all[food.Name]) * d.between(0.1, 1.2))
+		have := units.Mass(nearest(all[food.Name]) * Drawn[float64](d, 0.1, 1.2))
 		var want []transition.Step
 		for _, s := range tries {
 			own := slices.Equal(s.All(), c.Steps.All())
@@ -110,7 +110,7 @@ func TestLongestStepsAgainstExactFractions(t *testing.T) {
 			}
 			totals, weighed, sure := c.slowTotals(s)
 			clear = clear && sure
-			if lasts := weighed && (goesOn || totals[food.Name] == nil || totals[food.Name].Cmp(fraction(have)) <= 0); lasts {
+			if lasts := weighed && (goesOn || totals[food.Name] == nil || totals[food.Name].Cmp(Fraction(have)) <= 0); lasts {
 				want = s.All()
 				break
 			}

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/bowlgram/energy/trend"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/units"
 )
 
@@ -16,15 +17,15 @@ import (
 //
 // Expected weights are held against the weight. Largest difference seen: 6.3e-16.
 func TestDoubtsAreThoseOfTheSlowReference(t *testing.T) {
-	d := newDraws()
+	d := NewDraws(5, 12)
 	worst, found, sure := 0.0, 0, 0
 	limits := map[int]*big.Float{}
 	for range 150 {
 		n := 4 + d.IntN(8)
-		weight := drawn(d, 100, 90*kg)
-		step := drawn(d, weight/1e4, weight/20)
-		log := d.log(n, 10, weight, drawn(d, 1e-4, 0.01), 0, step)
-		log[d.IntN(n)].Weight *= units.Mass(1 + drawn(d, 0.005, 0.06))
+		weight := DrawnBeside(d, 100, 90*kg)
+		step := DrawnBeside(d, weight/1e4, weight/20)
+		log := drawnLog(d, n, 10, weight, DrawnBeside(d, 1e-4, 0.01), 0, step)
+		log[d.IntN(n)].Weight *= units.Mass(1 + DrawnBeside(d, 0.005, 0.06))
 		if d.IntN(5) == 0 {
 			log[d.IntN(n)].Confirmed = true
 		}
@@ -33,18 +34,18 @@ func TestDoubtsAreThoseOfTheSlowReference(t *testing.T) {
 			t.Fatal(err)
 		}
 		if limits[n] == nil {
-			chance := sub(dec("1"), quo(dec("0.01"), exact(n)))
+			chance := Sub(Dec("1"), Quo(Dec("0.01"), Exact(n)))
 			limits[n] = studentT(chance, 8+n-3)
 		}
 		for i, w := range log {
 			others := slices.Delete(slices.Clone(log), i, i+1)
 			line := slowLine(others)
-			x := exact(w.Date - others[0].Date)
+			x := Exact(w.Date - others[0].Date)
 			expected := line.at(x)
-			off := sub(exact(w.Weight), expected)
-			away := sub(x, line.mean)
-			own := add(add(dec("1"), quo(dec("1"), exact(n-1))), quo(mul(away, away), line.spread))
-			doubted := !w.Confirmed && above(mul(off, off), mul(limits[n], limits[n], line.noise, line.noise, own))
+			off := Sub(Exact(w.Weight), expected)
+			away := Sub(x, line.mean)
+			own := Add(Add(Dec("1"), Quo(Dec("1"), Exact(n-1))), Quo(Mul(away, away), line.spread))
+			doubted := !w.Confirmed && above(Mul(off, off), Mul(limits[n], limits[n], line.noise, line.noise, own))
 			at := slices.IndexFunc(got, func(x trend.Doubt) bool { return x.Weighing == w })
 			if (at >= 0) != doubted {
 				t.Errorf("weighing %d of %v: doubted %v, want %v", i+1, log, at >= 0, doubted)
@@ -57,7 +58,7 @@ func TestDoubtsAreThoseOfTheSlowReference(t *testing.T) {
 			if at < 0 {
 				continue
 			}
-			e := max(apart(got[at].Expected, expected, exact(w.Weight)), apart(got[at].Off, off, exact(w.Weight)))
+			e := max(Apart(Exact(got[at].Expected), expected, Exact(w.Weight)), Apart(Exact(got[at].Off), off, Exact(w.Weight)))
 			worst = max(worst, e)
 			if !(e <= 1e-13) {
 				t.Errorf("weighing %d of %v: off by %.3g", i+1, log, e)

@@ -7,6 +7,7 @@ import (
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/energy/trend"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/units"
 )
 
@@ -16,16 +17,16 @@ import (
 func slowAlarm(s energy.Species, age int, before units.Mass) *big.Float {
 	switch {
 	case age <= 2:
-		return mul(dec("-0.1"), exact(before))
+		return Mul(Dec("-0.1"), Exact(before))
 	case s == energy.Dog:
-		return mul(dec("0.035"), exact(before))
+		return Mul(Dec("0.035"), Exact(before))
 	}
-	return dec("7")
+	return Dec("7")
 }
 
 // slowGain is the gain a day from one weighing to another.
 func slowGain(a, b trend.Weighing) *big.Float {
-	return quo(sub(exact(b.Weight), exact(a.Weight)), exact(b.Date-a.Date))
+	return Quo(Sub(Exact(b.Weight), Exact(a.Weight)), Exact(b.Date-a.Date))
 }
 
 // slowMilk is kcal for each 100 g: a puppy's is 60, 70, 80 and 90 kcal/lb by week
@@ -33,34 +34,34 @@ func slowGain(a, b trend.Weighing) *big.Float {
 // 453.59237 g; a kitten's SACN 5th ed., Table 23-4, p. 420, of 20 to 25 the middle.
 func slowMilk(s energy.Species, age int) *big.Float {
 	if s == energy.Dog {
-		return quo(exact(60+10*((age-1)/7)), dec("4.5359237"))
+		return Quo(Exact(60+10*((age-1)/7)), Dec("4.5359237"))
 	}
 	switch {
 	case age <= 3:
-		return dec("15")
+		return Dec("15")
 	case age <= 6:
-		return dec("20")
+		return Dec("20")
 	}
-	return dec("22.5")
+	return Dec("22.5")
 }
 
 // Largest difference seen: 2.8e-16; of a gain, a part of the weight.
 func TestLitterIsThatOfTheSlowReference(t *testing.T) {
-	d := newDraws()
+	d := NewDraws(5, 12)
 	worst, alarms, more := 0.0, 0, 0
 	for range 1000 {
 		species := energy.Cat
 		if d.IntN(2) == 0 {
 			species = energy.Dog
 		}
-		log := d.log(1+d.IntN(6), 3, drawn(d, 110*units.Gram, 300*units.Gram), drawn(d, 1e-3, 0.04), drawn(d, 1e-3, 0.05), 0.1)
+		log := drawnLog(d, 1+d.IntN(6), 3, DrawnBeside(d, 110*units.Gram, 300*units.Gram), DrawnBeside(d, 1e-3, 0.04), DrawnBeside(d, 1e-3, 0.05), 0.1)
 		n := len(log)
 		last := log[n-1]
 		first := 1 + d.IntN(4) // the age at the first weighing
 		age := first + int(last.Date-log[0].Date)
 		l := trend.Litter{
 			Species: species, Born: log[0].Date - trend.Date(first-1), Feeds: 1 + d.IntN(10),
-			Milk: drawn[units.EnergyPerVolume](d, 0.5, 1.5), Nurslings: []trend.Nursling{{Name: "Moth", Weights: log}},
+			Milk: DrawnBeside[units.EnergyPerVolume](d, 0.5, 1.5), Nurslings: []trend.Nursling{{Name: "Moth", Weights: log}},
 		}
 		reports, err := l.Reports(last.Date + trend.Date(d.IntN(2)))
 		if err != nil {
@@ -68,7 +69,7 @@ func TestLitterIsThatOfTheSlowReference(t *testing.T) {
 		}
 		got := reports[0]
 		check := func(name string, got, want, scale *big.Float) {
-			x, _ := quo(sub(got, want), scale).Float64()
+			x, _ := Quo(Sub(got, want), scale).Float64()
 			x = max(x, -x)
 			worst = max(worst, x)
 			if !(x <= 1e-13) {
@@ -78,10 +79,10 @@ func TestLitterIsThatOfTheSlowReference(t *testing.T) {
 		alarm := false
 		for i, g := range got.Gains {
 			a, b := log[i], log[i+1]
-			check("gain", exact(g.Gain), slowGain(a, b), exact(b.Weight))
+			check("gain", Exact(g.Gain), slowGain(a, b), Exact(b.Weight))
 			ageThen := first + int(b.Date-log[0].Date)
 			limit := slowAlarm(species, ageThen, a.Weight)
-			check("alarm", exact(g.Expected.Alarm), limit, exact(a.Weight))
+			check("alarm", Exact(g.Expected.Alarm), limit, Exact(a.Weight))
 			if g.Weight != b.Weight || g.Date != b.Date || g.Days != int(b.Date-a.Date) || int(g.Age) != ageThen {
 				t.Errorf("%+v of %v", g, l)
 			}
@@ -99,24 +100,24 @@ func TestLitterIsThatOfTheSlowReference(t *testing.T) {
 		if alarm {
 			alarms++
 		}
-		mean := slow()
+		mean := Zero()
 		if n > 1 {
 			mean = slowGain(log[0], last)
 		}
-		check("mean", exact(got.Mean), mean, exact(last.Weight))
-		need := mul(slowMilk(species, age), quo(exact(last.Weight), dec("100")))
-		milk, stomach := quo(need, exact(l.Milk)), mul(dec("0.04"), exact(last.Weight)) // 4 mL for each 100 g
+		check("mean", Exact(got.Mean), mean, Exact(last.Weight))
+		need := Mul(slowMilk(species, age), Quo(Exact(last.Weight), Dec("100")))
+		milk, stomach := Quo(need, Exact(l.Milk)), Mul(Dec("0.04"), Exact(last.Weight)) // 4 mL for each 100 g
 		feeds := l.Feeds
-		for above(milk, mul(exact(feeds), stomach)) {
+		for above(milk, Mul(Exact(feeds), stomach)) {
 			feeds++
 		}
 		if feeds > l.Feeds {
 			more++
 		}
-		check("need", exact(got.Need.Daily), need, need)
-		check("milk", exact(got.Milk), milk, milk)
-		check("stomach", exact(got.Stomach), stomach, stomach)
-		check("feed", exact(got.Feed), quo(milk, exact(feeds)), stomach)
+		check("need", Exact(got.Need.Daily), need, need)
+		check("milk", Exact(got.Milk), milk, milk)
+		check("stomach", Exact(got.Stomach), stomach, stomach)
+		check("feed", Exact(got.Feed), Quo(milk, Exact(feeds)), stomach)
 		if got.Feeds != feeds {
 			t.Errorf("%d feeds, want %d", got.Feeds, feeds)
 		}

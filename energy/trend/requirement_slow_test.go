@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"example.org/bowlgram/energy/trend"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/units"
 )
 
@@ -13,38 +14,38 @@ import (
 //
 // Figures are held against what was eaten. Largest difference seen: 8.4e-16.
 func TestRequirementIsThatOfTheSlowReference(t *testing.T) {
-	d := newDraws()
+	d := NewDraws(5, 12)
 	worst, gains, nothing := 0.0, 0, 0
 	for range 200 {
-		weight := drawn(d, 500*units.Gram, 60*units.Kilogram)
-		weights := d.log(2+d.IntN(10), 20, weight, drawn(d, 1e-4, 0.05), drawn(d, 1e-4, 0.05)*float64(1-2*d.IntN(2)), drawn(d, weight/1e4, weight/50))
+		weight := DrawnBeside(d, 500*units.Gram, 60*units.Kilogram)
+		weights := drawnLog(d, 2+d.IntN(10), 20, weight, DrawnBeside(d, 1e-4, 0.05), DrawnBeside(d, 1e-4, 0.05)*float64(1-2*d.IntN(2)), DrawnBeside(d, weight/1e4, weight/50))
 		last := &weights[len(weights)-1]
 		last.Date = max(last.Date, on(firstDay)+14)
 		var intake trend.Intake
-		eaten, count := slow(), 0
+		eaten, count := Zero(), 0
 		// A day before the first weighing, and that of the last, don't count.
 		for day := on(firstDay) - 1; day <= last.Date; day++ {
 			for meal := range 1 + d.IntN(3) {
-				s := trend.Served{Date: day, Meal: meal + 1, Food: "dry", Offered: units.Mass(d.Float64()) * weight / 60, Density: drawn[units.EnergyDensity](d, 800, 4500)}
+				s := trend.Served{Date: day, Meal: meal + 1, Food: "dry", Offered: units.Mass(d.Float64()) * weight / 60, Density: DrawnBeside[units.EnergyDensity](d, 800, 4500)}
 				s.Offered = max(s.Offered, 0.1)
 				s.Left = s.Offered * units.Mass(d.Float64()/4)
 				intake = append(intake, s)
 				if on(firstDay) <= day && day < last.Date {
-					eaten.Add(eaten, quo(mul(exact(s.Density), sub(exact(s.Offered), exact(s.Left))), dec("1000")))
+					eaten.Add(eaten, Quo(Mul(Exact(s.Density), Sub(Exact(s.Offered), Exact(s.Left))), Dec("1000")))
 				}
 			}
 			if on(firstDay) <= day && day < last.Date {
 				count++
 			}
 		}
-		aDay := quo(eaten, exact(count))
+		aDay := Quo(eaten, Exact(count))
 		line := slowLine(weights)
-		kgADay := quo(line.slope, dec("1000"))
-		daily := sub(aDay, mul(dec("7920"), kgADay))
-		half := mul(dec("7920"), quo(line.half, dec("1000")))
+		kgADay := Quo(line.slope, Dec("1000"))
+		daily := Sub(aDay, Mul(Dec("7920"), kgADay))
+		half := Mul(Dec("7920"), Quo(line.half, Dec("1000")))
 		// Of a loss, poor tissue makes the requirement lower, rich tissue higher; of
 		// a gain it is the other way round.
-		poor, rich := mul(dec("2920"), slow().Abs(kgADay)), mul(dec("310"), slow().Abs(kgADay))
+		poor, rich := Mul(Dec("2920"), Zero().Abs(kgADay)), Mul(Dec("310"), Zero().Abs(kgADay))
 		down, up := poor, rich
 		if kgADay.Sign() > 0 {
 			down, up = rich, poor
@@ -62,10 +63,10 @@ func TestRequirementIsThatOfTheSlowReference(t *testing.T) {
 			t.Fatal(err)
 		}
 		for name, off := range map[string]float64{
-			"intake": apart(got.Intake, aDay, aDay),
-			"daily":  apart(got.Daily, daily, aDay),
-			"low":    apart(got.Low, most(slow(), sub(daily, hypot(half, down))), aDay),
-			"high":   apart(got.High, add(daily, hypot(half, up)), add(aDay, half)),
+			"intake": Apart(Exact(got.Intake), aDay, aDay),
+			"daily":  Apart(Exact(got.Daily), daily, aDay),
+			"low":    Apart(Exact(got.Low), most(Zero(), Sub(daily, hypot(half, down))), aDay),
+			"high":   Apart(Exact(got.High), Add(daily, hypot(half, up)), Add(aDay, half)),
 		} {
 			worst = max(worst, off)
 			if !(off <= 1e-12) {

@@ -6,21 +6,22 @@ import (
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/trend"
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/units"
 )
 
 // slowStretch is what two weighings say: a loss is above zero.
 type slowStretch struct{ from, to trend.Weighing }
 
-func (s slowStretch) lost() *big.Float { return sub(exact(s.from.Weight), exact(s.to.Weight)) }
+func (s slowStretch) lost() *big.Float { return Sub(Exact(s.from.Weight), Exact(s.to.Weight)) }
 
 func (s slowStretch) shown() *big.Float {
-	return mul(t95(8), root(add(slowNoise(s.from), slowNoise(s.to))))
+	return Mul(t95(8), Root(Add(slowNoise(s.from), slowNoise(s.to))))
 }
 
 // weekly is a mass in percent of a weight a week.
 func (s slowStretch) weekly(m *big.Float, of units.Mass) *big.Float {
-	return quo(mul(dec("700"), m), mul(exact(of), exact(s.to.Date-s.from.Date)))
+	return Quo(Mul(Dec("700"), m), Mul(Exact(of), Exact(s.to.Date-s.from.Date)))
 }
 
 // slowSince is the stretch from the newest weighing that is so many days older
@@ -64,13 +65,13 @@ func propose(p trend.Plan, log trend.Weights, today trend.Date) (s slowStep) {
 	animal := p.Loss.Animal
 	cat := animal.Species == energy.Cat
 	initial, goal := animal.Weight, animal.Ideal
-	safe := dec("2")
-	low, high := dec("1"), dec("2")
+	safe := Dec("2")
+	low, high := Dec("1"), Dec("2")
 	if cat {
-		safe, low, high = dec("1"), dec("0.5"), dec("1")
+		safe, low, high = Dec("1"), Dec("0.5"), Dec("1")
 	}
 	if p.Target.High > 0 {
-		low, high = exact(p.Target.Low), exact(p.Target.High)
+		low, high = Exact(p.Target.Low), Exact(p.Target.High)
 	}
 	last := log[len(log)-1]
 	var window trend.Weights
@@ -80,22 +81,22 @@ func propose(p trend.Plan, log trend.Weights, today trend.Date) (s slowStep) {
 		}
 	}
 
-	zero := slow()
+	zero := Zero()
 	rate, slowest, fastest := zero, zero, zero // of the loss, by the line
 	span, gain := trend.Date(0), false
 	if len(window) > 1 {
 		l := slowLine(window)
-		part := func(x *big.Float) *big.Float { return quo(mul(dec("-700"), x), exact(initial)) }
-		rate, slowest, fastest = part(l.slope), part(add(l.slope, l.half)), part(sub(l.slope, l.half))
+		part := func(x *big.Float) *big.Float { return Quo(Mul(Dec("-700"), x), Exact(initial)) }
+		rate, slowest, fastest = part(l.slope), part(Add(l.slope, l.half)), part(Sub(l.slope, l.half))
 		span = last.Date - window[0].Date
-		gain = above(sub(l.slope, l.half), zero)
+		gain = above(Sub(l.slope, l.half), zero)
 	}
 
 	// The fastest loss that is shown by the last days.
 	var now *slowStretch
 	nowRate := zero // of the weight it began with
 	for _, x := range slowLately(log) {
-		gain = gain || above(neg(x.lost()), x.shown())
+		gain = gain || above(Neg(x.lost()), x.shown())
 		if own := x.weekly(x.lost(), x.from.Weight); above(x.lost(), x.shown()) && above(own, nowRate) {
 			now, nowRate = &x, own
 		}
@@ -107,12 +108,12 @@ func propose(p trend.Plan, log trend.Weights, today trend.Date) (s slowStep) {
 	}
 	sure := zero
 	for _, x := range slowLately(window) {
-		sure = most(sure, x.weekly(sub(x.lost(), x.shown()), initial))
+		sure = most(sure, x.weekly(Sub(x.lost(), x.shown()), initial))
 	}
 	stood := false
 	if len(window) > 1 {
 		if visit := slowSince(window, 14); visit != nil {
-			stood = above(dec("0.5"), visit.weekly(visit.lost(), initial))
+			stood = above(Dec("0.5"), visit.weekly(visit.lost(), initial))
 		}
 	}
 
@@ -145,15 +146,15 @@ func propose(p trend.Plan, log trend.Weights, today trend.Date) (s slowStep) {
 		s.verdict = trend.TooSlow
 	}
 
-	gate := mul(dec("0.6"), dec("70"), root(root(cube(quo(exact(goal), dec("1000"))))))
-	fed := func(change int) *big.Float { return quo(mul(exact(p.Daily), exact(100+change)), dec("100")) }
+	gate := Mul(Dec("0.6"), Dec("70"), Root(Root(cube(Quo(Exact(goal), Dec("1000"))))))
+	fed := func(change int) *big.Float { return Quo(Mul(Exact(p.Daily), Exact(100+change)), Dec("100")) }
 	switch s.verdict {
 	case trend.AtGoal, trend.TooFast:
 		if s.verdict == trend.AtGoal && gain {
 			break
 		}
 		s.change = 10
-		if above(pace, mul(dec("2"), high)) || above(pace, dec("2")) {
+		if above(pace, Mul(Dec("2"), high)) || above(pace, Dec("2")) {
 			s.change = 20
 		}
 	case trend.TooSlow, trend.Stalled:
@@ -171,9 +172,9 @@ func propose(p trend.Plan, log trend.Weights, today trend.Date) (s slowStep) {
 			s.change = cut
 		}
 	}
-	below := sub(exact(goal), exact(last.Weight))
-	tooThin := above(below, most(quo(exact(goal), dec("20")), mul(t95(8), root(dec("2")), root(slowNoise(last)))))
-	dangerous := cat && (above(pace, dec("2")) || above(nowRate, dec("2")))
+	below := Sub(Exact(goal), Exact(last.Weight))
+	tooThin := above(below, most(Quo(Exact(goal), Dec("20")), Mul(t95(8), Root(Dec("2")), Root(slowNoise(last)))))
+	dangerous := cat && (above(pace, Dec("2")) || above(nowRate, Dec("2")))
 	s.refer = s.refer || tooThin || dangerous || above(gate, fed(s.change))
 
 	fast := s.verdict == trend.TooFast || above(recent, limit) || above(pace, safe)
@@ -192,11 +193,11 @@ func propose(p trend.Plan, log trend.Weights, today trend.Date) (s slowStep) {
 	return s
 }
 
-func cube(x *big.Float) *big.Float { return mul(x, x, x) }
+func cube(x *big.Float) *big.Float { return Mul(x, x, x) }
 
 // Largest difference seen: 1.9e-16 of the energy.
 func TestProposalIsThatOfTheSlowReference(t *testing.T) {
-	d := newDraws()
+	d := NewDraws(5, 12)
 	verdicts, changes, worst := map[trend.Verdict]int{}, map[int]int{}, 0.0
 	for range 2000 {
 		a := energy.Animal{Species: energy.Cat, Weight: 6 * kg, Ideal: 4.5 * kg}
@@ -217,7 +218,7 @@ func TestProposalIsThatOfTheSlowReference(t *testing.T) {
 		if d.IntN(4) == 0 { // near its goal
 			start = a.Ideal * 1.02
 		}
-		log := d.log(1+d.IntN(10), 20, start, drawn(d, 1e-4, 0.02), drawn(d, 1e-4, 0.03)*float64(1-2*min(1, d.IntN(4))), drawn(d, a.Weight/1e4, a.Weight/30))
+		log := drawnLog(d, 1+d.IntN(10), 20, start, DrawnBeside(d, 1e-4, 0.02), DrawnBeside(d, 1e-4, 0.03)*float64(1-2*min(1, d.IntN(4))), DrawnBeside(d, a.Weight/1e4, a.Weight/30))
 		for i := range log {
 			log[i].Confirmed = true
 		}
@@ -234,8 +235,8 @@ func TestProposalIsThatOfTheSlowReference(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		daily := quo(mul(exact(p.Daily), exact(100+want.change)), dec("100"))
-		off := apart(got.Daily, daily, daily)
+		daily := Quo(Mul(Exact(p.Daily), Exact(100+want.change)), Dec("100"))
+		off := Apart(Exact(got.Daily), daily, daily)
 		worst = max(worst, off)
 		is := slowStep{got.Verdict, int(got.Change), got.Ask, got.Refer, got.Recheck}
 		if is != want || off > 1e-15 {

@@ -168,11 +168,7 @@ func (s *source) literals(f *ast.File, pkg string) []mutant {
 	for _, d := range f.Decls {
 		switch d := d.(type) {
 		case *ast.FuncDecl:
-			name := d.Name.Name
-			if d.Recv != nil {
-				name = receiver(d.Recv.List[0].Type) + "." + name
-			}
-			find(name, d, false, d)
+			find(funcName(d), d, false, d)
 		case *ast.GenDecl:
 			for _, spec := range d.Specs {
 				switch spec := spec.(type) {
@@ -185,6 +181,14 @@ func (s *source) literals(f *ast.File, pkg string) []mutant {
 		}
 	}
 	return all
+}
+
+// funcName returns the name of a function, or that of a method as Type.Name.
+func funcName(d *ast.FuncDecl) string {
+	if d.Recv == nil {
+		return d.Name.Name
+	}
+	return receiver(d.Recv.List[0].Type) + "." + d.Name.Name
 }
 
 func receiver(e ast.Expr) string {

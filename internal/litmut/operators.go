@@ -51,10 +51,6 @@ func (s *source) planOperators(pkg string) (all []*mutant, operators int, err er
 			if !ok || d.Body == nil {
 				continue
 			}
-			name := d.Name.Name
-			if d.Recv != nil {
-				name = receiver(d.Recv.List[0].Type) + "." + name
-			}
 			ast.Inspect(d.Body, func(n ast.Node) bool {
 				if decl, ok := n.(*ast.GenDecl); ok && decl.Tok == token.CONST {
 					return false
@@ -66,7 +62,7 @@ func (s *source) planOperators(pkg string) (all []*mutant, operators int, err er
 				operators++
 				pos := s.fset.Position(at)
 				pos.Filename = pkg + "/" + filepath.Base(pos.Filename)
-				k := key{pkg: pkg, decl: name, literal: op.String(), line: s.line(f, pos.Line)}
+				k := key{pkg: pkg, decl: funcName(d), literal: op.String(), line: s.line(f, pos.Line)}
 				seen[k]++
 				if n := seen[k]; n > 1 {
 					k.literal += "#" + strconv.Itoa(n)

@@ -5,6 +5,7 @@ import (
 	"math/big"
 	"testing"
 
+	. "example.org/bowlgram/internal/slow"
 	"example.org/bowlgram/portion/scoop"
 	"example.org/bowlgram/units"
 )
@@ -14,29 +15,29 @@ type slowPart struct{ square, freedom *big.Float }
 
 // scatter is s²/n, and of k more scoops s²/k beside it.
 func scatter(c scoop.Calibration, per *big.Float) slowPart {
-	return slowPart{mul(exact(c.SD), exact(c.SD), per), exact(c.N - 1)}
+	return slowPart{Mul(Exact(c.SD), Exact(c.SD), per), Exact(c.N - 1)}
 }
 
 // rounding is d²/12 (JCGM 100:2008, F.2.2.1).
-func rounding(d units.Mass) slowPart { return slowPart{quo(square(exact(d)), exact(12)), nil} }
+func rounding(d units.Mass) slowPart { return slowPart{Quo(square(Exact(d)), Exact(12)), nil} }
 
 // combined is JCGM 100:2008, G.2b: ν = u⁴ / Σ (u_i⁴/ν_i).
 func combined(parts ...slowPart) slowPart {
-	u2, sum := slow(), slow()
+	u2, sum := Zero(), Zero()
 	for _, p := range parts {
 		u2.Add(u2, p.square)
 		if p.freedom != nil {
-			sum.Add(sum, quo(square(p.square), p.freedom))
+			sum.Add(sum, Quo(square(p.square), p.freedom))
 		}
 	}
 	if sum.Sign() == 0 {
 		return slowPart{u2, nil}
 	}
-	return slowPart{u2, quo(square(u2), sum)}
+	return slowPart{u2, Quo(square(u2), sum)}
 }
 
 // tenToTheEight is from where on the package takes the normal distribution.
-var tenToTheEight = dec("1e8")
+var tenToTheEight = Dec("1e8")
 
 // distribution is that of the square of t.
 func (u slowPart) distribution() distribution {
@@ -49,20 +50,20 @@ func (u slowPart) distribution() distribution {
 // half returns t u, where t is searched for from start on.
 func (u slowPart) half(t *testing.T, level units.Percent, start units.Mass) *big.Float {
 	t.Helper()
-	s, _ := quo(square(exact(start)), u.square).Float64()
-	return root(mul(u.square, u.distribution().quantile(t, part(level), s)))
+	s, _ := Quo(square(Exact(start)), u.square).Float64()
+	return Root(Mul(u.square, u.distribution().quantile(t, part(level), s)))
 }
 
-func drawnCalibration(d draws) scoop.Calibration {
-	c := scoop.Calibration{N: drawn(d, 3, 1000000), Mean: drawn[units.Mass](d, 0.001, 25000)}
-	c.SD = c.Mean * drawn[units.Mass](d, 1e-6, 1.5)
+func drawnCalibration(d Draws) scoop.Calibration {
+	c := scoop.Calibration{N: Drawn(d, 3, 1000000), Mean: Drawn[units.Mass](d, 0.001, 25000)}
+	c.SD = c.Mean * Drawn[units.Mass](d, 1e-6, 1.5)
 	if d.IntN(3) > 0 {
-		c.Readability = drawn[units.Mass](d, 0.001, 1000)
+		c.Readability = Drawn[units.Mass](d, 0.001, 1000)
 	}
 	return c
 }
 
-func drawnLevel(d draws) units.Percent {
+func drawnLevel(d Draws) units.Percent {
 	return []units.Percent{50, 90, 95, 99, 99.999, units.Percent(50 + 49.9*d.Float64())}[d.IntN(6)]
 }
 
@@ -85,31 +86,31 @@ func slowRuns() int {
 }
 
 func TestSlowIntervals(t *testing.T) {
-	d := newDraws()
+	d := NewDraws(8, 3)
 	freedom, relativeU := largest{what: "degrees of freedom", bound: 1e-15}, largest{what: "relative uncertainty", bound: 1e-15}
 	halves := largest{what: "half width, in parts of what gonum may lose", bound: 1}
 	days := largest{what: "interval of a day, likewise", bound: 1}
 	for range slowRuns() {
-		c, level, scoops := drawnCalibration(d), drawnLevel(d), drawn(d, 1, 1000)
-		perN := quo(exact(1), exact(c.N))
+		c, level, scoops := drawnCalibration(d), drawnLevel(d), Drawn(d, 1, 1000)
+		perN := Quo(Exact(1), Exact(c.N))
 		u := combined(scatter(c, perN), rounding(c.Readability))
 		x := must[scoop.Comparison](t)(c.Against(c.Mean, level))
 		if u.freedom != nil {
-			freedom.take(t, relative(exact(x.Freedom), u.freedom), c)
+			freedom.take(t, Relative(Exact(x.Freedom), u.freedom), c)
 		}
-		mean, h := exact(c.Mean), u.half(t, level, x.Interval.High)
-		halves.take(t, relative(exact(x.Interval.High), h)/u.lost(), c, level)
+		mean, h := Exact(c.Mean), u.half(t, level, x.Interval.High)
+		halves.take(t, Relative(Exact(x.Interval.High), h)/u.lost(), c, level)
 		i := must[units.Range[units.Mass]](t)(c.MeanInterval(level))
 		takeInterval(t, &halves, i, mean, h, u)
 
 		// k (m ± t √(s²/k + s²/n + d²/12))
-		k := exact(scoops)
-		u = combined(scatter(c, add(quo(exact(1), k), perN)), rounding(c.Readability))
+		k := Exact(scoops)
+		u = combined(scatter(c, Add(Quo(Exact(1), k), perN)), rounding(c.Readability))
 		i = must[units.Range[units.Mass]](t)(c.Day(scoops, level))
 		h = u.half(t, level, (i.High-units.Mass(scoops)*c.Mean)/units.Mass(scoops))
-		takeInterval(t, &days, i, mul(k, mean), mul(k, h), u)
+		takeInterval(t, &days, i, Mul(k, mean), Mul(k, h), u)
 		r := must[units.Percent](t)(c.RelativeUncertainty(scoops))
-		relativeU.take(t, relative(exact(r), quo(mul(exact(100), root(u.square)), mean)), c, scoops)
+		relativeU.take(t, Relative(Exact(r), Quo(Mul(Exact(100), Root(u.square)), mean)), c, scoops)
 	}
 	for _, l := range []largest{freedom, relativeU, halves, days} {
 		l.log(t)
@@ -119,35 +120,35 @@ func TestSlowIntervals(t *testing.T) {
 // takeInterval compares with m ± h, cut off at zero.
 func takeInterval(t *testing.T, l *largest, i units.Range[units.Mass], m, h *big.Float, u slowPart) {
 	t.Helper()
-	low, high := sub(m, h), add(m, h)
+	low, high := Sub(m, h), Add(m, h)
 	if low.Sign() < 0 {
-		low = slow()
+		low = Zero()
 	}
-	l.take(t, apart(exact(i.Low), low, high)/u.lost(), i)
-	l.take(t, relative(exact(i.High), high)/u.lost(), i)
+	l.take(t, Apart(Exact(i.Low), low, high)/u.lost(), i)
+	l.take(t, Relative(Exact(i.High), high)/u.lost(), i)
 }
 
 // The mean and the standard deviation are those of the weighings as they are in binary.
 func TestSlowMeanAndSpread(t *testing.T) {
-	d := newDraws()
+	d := NewDraws(8, 3)
 	means, sds := largest{what: "mean", bound: 1e-15}, largest{what: "standard deviation", bound: 1e-14}
 	for range slowRuns() {
-		w := make([]units.Mass, drawn(d, 3, 200))
-		mean, cv := drawn[units.Mass](d, 0.01, 10000), drawn[units.Mass](d, 1e-6, 0.3)
+		w := make([]units.Mass, Drawn(d, 3, 200))
+		mean, cv := Drawn[units.Mass](d, 0.01, 10000), Drawn[units.Mass](d, 1e-6, 0.3)
 		for i := range w {
 			w[i] = min(max(mean*(1+cv*units.Mass(d.NormFloat64())), 0.001), 25000)
 		}
 		c := must[scoop.Calibration](t)(scoop.Calibrate(w, 0))
-		sum, squares, n := slow(), slow(), exact(len(w))
+		sum, squares, n := Zero(), Zero(), Exact(len(w))
 		for _, m := range w {
-			sum.Add(sum, exact(m))
+			sum.Add(sum, Exact(m))
 		}
 		for _, m := range w {
-			squares.Add(squares, square(sub(exact(m), quo(sum, n))))
+			squares.Add(squares, square(Sub(Exact(m), Quo(sum, n))))
 		}
-		sd := root(quo(squares, sub(n, exact(1))))
-		means.take(t, relative(exact(c.Mean), quo(sum, n)), w)
-		sds.take(t, relative(exact(c.SD), sd), w)
+		sd := Root(Quo(squares, Sub(n, Exact(1))))
+		means.take(t, Relative(Exact(c.Mean), Quo(sum, n)), w)
+		sds.take(t, Relative(Exact(c.SD), sd), w)
 		near(t, "CV", c.CV(), 100*float64(c.SD/c.Mean), 1e-14)
 	}
 	means.log(t)
@@ -160,19 +161,19 @@ func TestSlowMeanAndSpread(t *testing.T) {
 func TestSlowUncertaintyOfTheStandardDeviation(t *testing.T) {
 	exactly := largest{what: "by Γ", bound: 1e-8}
 	for _, n := range []int{2, 3, 4, 5, 10, 100, 500, 999, 1000, 1001, 1002, 5000, 1000000} {
-		nu := exact(n - 1)
-		ratio := exponential(mul(exact(2), sub(logGamma(half(exact(n))), logGamma(half(nu)))))
-		c4 := quo(mul(exact(2), ratio), nu) // its square
-		want := mul(exact(100), root(sub(quo(exact(1), c4), exact(1))))
-		got := exact(scoop.Calibration{N: n}.SDUncertainty())
+		nu := Exact(n - 1)
+		ratio := Exponential(Mul(Exact(2), Sub(logGamma(half(Exact(n))), logGamma(half(nu)))))
+		c4 := Quo(Mul(Exact(2), ratio), nu) // its square
+		want := Mul(Exact(100), Root(Sub(Quo(Exact(1), c4), Exact(1))))
+		got := Exact(scoop.Calibration{N: n}.SDUncertainty())
 		if n <= 1000 {
-			exactly.take(t, relative(got, want), n)
+			exactly.take(t, Relative(got, want), n)
 			continue
 		}
-		if off := relative(got, want); off > 1e-3 {
+		if off := Relative(got, want); off > 1e-3 {
 			t.Errorf("%d weighings: off by %.3g", n, off)
 		}
-		if off := relative(got, quo(exact(100), root(mul(exact(2), nu)))); off > 1e-15 {
+		if off := Relative(got, Quo(Exact(100), Root(Mul(Exact(2), nu)))); off > 1e-15 {
 			t.Errorf("%d weighings: off by %.3g", n, off)
 		}
 	}
@@ -182,19 +183,19 @@ func TestSlowUncertaintyOfTheStandardDeviation(t *testing.T) {
 // Of n weighings the mean is within so much as often as the level says, of one fewer it isn't: by the
 // distribution itself, without a quantile.
 func TestSlowEnough(t *testing.T) {
-	d := newDraws()
+	d := NewDraws(8, 3)
 	found, refusals := 0, 0
 	for range slowRuns() {
 		c, level := drawnCalibration(d), drawnLevel(d)
 		// About what so many weighings reach.
-		n := drawn[units.Mass](d, 3, 20000)
+		n := Drawn[units.Mass](d, 3, 20000)
 		u := units.Mass(math.Sqrt(float64(c.SD*c.SD/n + c.Readability*c.Readability/12)))
-		within := min(99, units.Percent(100*u/c.Mean)*drawn[units.Percent](d, 0.7, 5))
+		within := min(99, units.Percent(100*u/c.Mean)*Drawn[units.Percent](d, 0.7, 5))
 		reaches := func(n int) bool {
 			as := c
 			as.N = n
-			u := combined(scatter(as, quo(exact(1), exact(n))), rounding(c.Readability))
-			p, _ := u.distribution().below(quo(square(mul(part(within), exact(c.Mean))), u.square))
+			u := combined(scatter(as, Quo(Exact(1), Exact(n))), rounding(c.Readability))
+			p, _ := u.distribution().below(Quo(square(Mul(part(within), Exact(c.Mean))), u.square))
 			return p.Cmp(part(level)) >= 0
 		}
 		got, err := c.Enough(within, level)
