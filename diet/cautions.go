@@ -171,8 +171,8 @@ func (f *Food) servingCautions(c []advice.Caution, d Density) []advice.Caution {
 // density is d. What contradicts it is refused only where it is counted: see
 // [Food.Unit].
 func (f *Food) unitCautions(c []advice.Caution, s *Serving, d Density) []advice.Caution {
-	if s.Energy == 0 && s.Mass == 0 {
-		return c
+	if s.Mass == 0 {
+		return c // an energy alone contradicts nothing
 	}
 	g := f.with(*s, d)
 	u, err := g.Density()

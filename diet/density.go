@@ -59,18 +59,19 @@ func (f *Food) density() (Density, error) {
 	if d.Origin == Stated && l.Serving.Energy > 0 && l.Serving.Mass > 0 {
 		d.Gap = gap(d.Range, l.Serving.impliedRange())
 	}
-	if d.Gap > warnGap || f.limit(d.Energy) != 0 {
+	if isApart(d.Gap) || f.limit(d.Energy) != 0 {
 		return Density{}, f.labelError(d)
 	}
 	return d, nil
 }
 
-// complete fills in the figure of the serving that the label leaves out.
+// complete fills in the figure of the serving that the label leaves out. Where
+// it gives neither, the other is zero too.
 func (d *Density) complete() {
 	switch s := &d.Serving; {
-	case s.Energy > 0 && s.Mass == 0:
+	case s.Mass == 0:
 		s.Mass = d.Energy.Mass(s.Energy)
-	case s.Mass > 0 && s.Energy == 0:
+	case s.Energy == 0:
 		s.Energy = d.Energy.Energy(s.Mass)
 	}
 }

@@ -9,6 +9,9 @@ const (
 	warnGap = 0.10
 )
 
+// isApart reports whether a gap is more than a label can have.
+func isApart(gap float64) bool { return gap > warnGap }
+
 // roundoff is a gap that the arithmetic itself can make between intervals that
 // touch.
 const roundoff = 1e-12

@@ -36,10 +36,10 @@ func (f *Food) labelError(d Density) error {
 		Gap:         d.Gap,
 		Limit:       f.limit(d.Energy),
 	}
-	if s.Energy > 0 && s.Mass > 0 {
+	if s.Mass > 0 {
 		e.Implied = s.implied()
 	}
-	if d.Gap > warnGap {
+	if isApart(d.Gap) {
 		e.Slip, e.Or = f.slips()
 	} else {
 		e.Slip, e.Or = f.slipsBeyond(d)
@@ -55,12 +55,12 @@ func (e *LabelError) Error() string {
 		b.WriteString(` of "` + e.Food + `"`)
 	}
 	b.WriteString(": ")
-	apart := e.Gap > warnGap
+	apart := isApart(e.Gap)
 	if apart {
 		e.writeGap(&b)
 	}
 	// Where the figures disagree, one that is too small says nothing more.
-	if e.Limit != 0 && !(apart && e.energy() < e.Limit) {
+	if e.Limit != 0 && !(apart && e.isTooLittle()) {
 		if apart {
 			b.WriteString("; ")
 		}
@@ -78,6 +78,9 @@ func (e *LabelError) energy() units.EnergyDensity {
 	return e.Implied
 }
 
+// isTooLittle reports whether the bound that is broken is the lower one.
+func (e *LabelError) isTooLittle() bool { return e.energy() < e.Limit }
+
 func (e *LabelError) writeGap(b *strings.Builder) {
 	b.WriteString(density(e.Stated) + ", " + number(float64(e.PerServing)) + " kcal/" + e.Serving + " and " +
 		number(float64(e.ServingMass)) + " g/" + e.Serving + " disagree: the " + e.Serving + " makes " + density(e.Implied) + ", " +
@@ -94,7 +97,7 @@ func (e *LabelError) writeLimit(b *strings.Builder) {
 	if e.Moisture > 0 {
 		water = " at " + number(float64(e.Moisture)) + " % moisture"
 	}
-	if e.energy() < e.Limit {
+	if e.isTooLittle() {
 		b.WriteString(" is below " + density(e.Limit) + ", the least that is plausible" + water)
 		return
 	}
@@ -104,7 +107,7 @@ func (e *LabelError) writeLimit(b *strings.Builder) {
 func (e *LabelError) writeSlip(b *strings.Builder) {
 	if e.Slip == 0 {
 		b.WriteString("; check the label")
-		if e.Gap > warnGap {
+		if isApart(e.Gap) {
 			b.WriteString(", and weigh one " + e.Serving)
 		}
 		return

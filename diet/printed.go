@@ -46,7 +46,7 @@ func ParseServingMass(s string) (value, halfStep units.Mass, err error) {
 // that is not decimal leaves a few ulps in the quotient.
 func isWholeTens(value, digit units.EnergyDensity) bool {
 	tens := float64(value / digit / 10)
-	return value > 0 && math.Abs(tens-math.Round(tens)) <= 1e-9
+	return math.Abs(tens-math.Round(tens)) <= 1e-9
 }
 
 // hasPoint reports whether the number at the start of s shows decimals.

@@ -81,9 +81,7 @@ func (f *Food) slips() (likeliest, or Slip) {
 			or = c.slip
 		}
 	}
-	if f.Analysis.Moisture > 0 {
-		try(correction{DryMatterAsFed, f.dryMatter(), 1})
-	}
+	try(correction{DryMatterAsFed, f.dryMatter(), 1}) // without moisture it changes nothing
 	try(corrections[0])
 	try(correction{PerServingAsPerKilogram, 1000 / s.Mass.Grams(), 1})
 	for _, c := range corrections[1:] {

@@ -63,6 +63,19 @@ func TestSlipsOfALoneFigure(t *testing.T) {
 	}
 }
 
+// A dry food whose moisture is not known has 1000 kcal/kg or more (ours): a slip
+// that leaves less explains nothing.
+func TestSlipsThatLeaveADryFood(t *testing.T) {
+	for perKilogram, want := range map[units.EnergyDensity]diet.Slip{100: diet.Per100GramsAsPerKilogram, 99.9: 0} {
+		f := diet.Food{Form: diet.Dry, Label: diet.Label{
+			Energy: perKilogram, HalfStep: 0.01, Serving: diet.Serving{Name: "scoop", Energy: 100, Mass: 100},
+		}}
+		if got, _ := slipOf(t, f); got != want {
+			t.Errorf("%v kcal/kg: %v, want %v", perKilogram, got, want)
+		}
+	}
+}
+
 // Eight ounces are 227 g, and 240 mL of water 240 g, both rounded to a gram.
 func TestEightOuncesToTheGram(t *testing.T) {
 	for grams, want := range map[units.Mass]bool{

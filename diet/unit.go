@@ -56,12 +56,13 @@ func (f Food) Unit(name string) (Serving, error) {
 
 // with returns f with another of its units in the place of its serving, and
 // its density d as that of the label, so that the two are held against each
-// other.
+// other. What follows from a serving reaches further up than down: the lesser half
+// is taken.
 func (f *Food) with(s Serving, d Density) Food {
 	g := *f
 	g.Label.Serving, g.Label.Others = s, Servings{}
 	if g.Label.Energy == 0 {
-		g.Label.Energy, g.Label.HalfStep = d.Energy, min(d.Energy-d.Range.Low, d.Range.High-d.Energy)
+		g.Label.Energy, g.Label.HalfStep = d.Energy, d.Energy-d.Range.Low
 	}
 	return g
 }

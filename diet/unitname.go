@@ -56,13 +56,13 @@ func isMeasure(name string) bool {
 func endsWord(c byte) bool { return c == ' ' || c == '.' || '0' <= c && c <= '9' }
 
 // massNamed returns the mass that a unit is called by, as in "oz" or "100 g", or
-// 0.
+// 0; and what "-5 g" says, which nothing weighs.
 func massNamed(name string) units.Mass {
 	if !isMeasure(name) {
 		return 0
 	}
 	for _, text := range [...]string{name, "1 " + name} {
-		if m, err := units.ParseMass(text); err == nil && m > 0 {
+		if m, err := units.ParseMass(text); err == nil {
 			return m
 		}
 	}

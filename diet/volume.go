@@ -75,7 +75,7 @@ func volumeOf(unit string) units.Volume {
 		return 0
 	}
 	for _, text := range [...]string{unit, "1 " + unit} {
-		if v, err := units.ParseVolume(text); err == nil && v > 0 {
+		if v, err := units.ParseVolume(text); err == nil {
 			return v
 		}
 	}
