@@ -28,7 +28,7 @@ const mostFraction DryMatter = 1
 // fractions. Without the moisture little of both can be much water.
 func (a *Analysis) isFraction(form Form) bool {
 	moisture, known := a.contentOf(Moisture)
-	return known && moisture < 100 && form != FatOrOil && a.Protein > 0 && a.Fat > 0 && a.dryProteinFat(moisture) <= mostFraction
+	return known && form != FatOrOil && a.Protein > 0 && a.Fat > 0 && float64(a.Protein+a.Fat) <= float64(mostFraction)*(1-moisture.Fraction())
 }
 
 func (a *Analysis) dryProteinFat(moisture units.Percent) DryMatter {

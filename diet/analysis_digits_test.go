@@ -83,6 +83,44 @@ func TestFaultsOfAnAnalysisAlone(t *testing.T) {
 	}
 }
 
+// Protein and fat that come to 1 % of the dry matter (ours) are fractions typed for
+// percentages, unless there is none of one of the two. Where the water leaves no
+// dry matter that is the only fault.
+func TestFractionsOfTheDryMatter(t *testing.T) {
+	const (
+		fraction = "% of the dry matter\": want above 1 % together"
+		water    = `diet: analysis.moisture "`
+	)
+	for _, tt := range []struct {
+		a    diet.Analysis
+		want string
+	}{
+		{diet.Analysis{Protein: 0.25, Fat: 0.25, Moisture: 50}, fraction},
+		{diet.Analysis{Protein: 0.25, Fat: 0.26, Moisture: 50}, ""},
+		{diet.Analysis{Protein: 0.002, Fat: 0.002, Moisture: 99.5}, fraction},
+		{diet.Analysis{Protein: 0.002, Fat: 0.004, Moisture: 99.5}, ""},
+		{diet.Analysis{Protein: 0.002, Fat: 0.002, Moisture: 100}, water},
+		{diet.Analysis{Protein: 0.002, Fat: 0.002, Moisture: 100.5}, water},
+		{diet.Analysis{Fat: 0.5, Moisture: 50, None: diet.CrudeProtein}, ""}, // a sugar
+		{diet.Analysis{Protein: 0.5, Moisture: 50, None: diet.CrudeFat}, ""},
+		{diet.Analysis{Fat: 0.5, Moisture: 50}, ""}, // the protein is not known
+	} {
+		_, err := tt.a.Profile(3500)
+		if text := errorText(err); (tt.want == "") != (text == "") || !strings.Contains(text, tt.want) || strings.Count(text, "diet: ") > 1 {
+			t.Errorf("%+v: %v\nwant %s", tt.a, err, tt.want)
+		}
+	}
+}
+
+// A sum that is too much shows what there is, and nothing of what there isn't.
+func TestASumOfWhatThereIs(t *testing.T) {
+	a := diet.Analysis{Kind: diet.Typical, Protein: 60, Fat: 30, Moisture: 10, Ash: 7, None: diet.CrudeFibre}
+	const want = "diet: analysis: protein 60 + fat 30 + moisture 10 + ash 7 = 107 %, more than the whole: NFE would be -7 %; "
+	if _, err := a.NFE(); !strings.HasPrefix(errorText(err), want) {
+		t.Errorf("%v\nwant %s", err, want)
+	}
+}
+
 // One bound alone makes an analysis guaranteed.
 func TestOneBoundIsAGuarantee(t *testing.T) {
 	if a, err := diet.ParseAnalysis("protein (min) 26 %"); err != nil || a.Kind != diet.Guaranteed {

@@ -65,12 +65,7 @@ func (c *Comparison) of(f *Food) error {
 	if dry, err := a.DryEnergy(d.Energy); err == nil {
 		c.DryEnergy = dry
 	}
-	if a.Protein > 0 {
-		c.Protein = GramsPerMcal(a.Protein, d.Energy)
-	}
-	if a.Fat > 0 {
-		c.Fat = GramsPerMcal(a.Fat, d.Energy)
-	}
+	c.Protein, c.Fat = GramsPerMcal(a.Protein, d.Energy), GramsPerMcal(a.Fat, d.Energy)
 	if c.Protein > 0 || c.Fat > 0 {
 		c.Kind = a.Kind
 	}
