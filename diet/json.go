@@ -90,10 +90,13 @@ func (p *Packs) UnmarshalJSON(data []byte) error {
 // encode writes a list without the zero values at its end.
 func encode[T comparable](list []T) ([]byte, error) {
 	var zero T
-	for len(list) > 0 && list[len(list)-1] == zero {
-		list = list[:len(list)-1]
+	n := 0
+	for i, x := range list {
+		if x != zero {
+			n = i + 1
+		}
 	}
-	return json.Marshal(list)
+	return json.Marshal(list[:n])
 }
 
 // UnmarshalJSON reads an item, as [Food.UnmarshalJSON] does a food.

@@ -1,7 +1,6 @@
 package diet
 
 import (
-	"math"
 	"strconv"
 	"strings"
 
@@ -83,15 +82,15 @@ func (m Menu) checkShares(rest bool) error {
 			sum += float64(p)
 		}
 	}
-	whole := math.Abs(sum-100) <= shareRoundoff
+	const least, most = 100 - shareRoundoff, 100 + shareRoundoff
 	switch {
-	case rest && (whole || sum > 100):
+	case rest && sum >= least:
 		return refuse("menu", m.shareSum(sum)+" and a rest", "shares of less than 100 % beside a rest, or no rest")
-	case !rest && !whole && sum > 100:
+	case sum > most:
 		return refuse("menu", m.shareSum(sum), "shares of 100 %, or less and a rest")
 	case !rest && sum == 0:
 		return refuse("menu", "fixed amounts only", "a rest, or shares of 100 %, for what they leave of the day")
-	case !rest && !whole:
+	case !rest && sum < least:
 		return refuse("menu", m.shareSum(sum)+" and no rest", "a rest, or shares of 100 %")
 	}
 	return nil
