@@ -5,7 +5,7 @@ package diet
 // checked and brings cautions. A label without energy can be made up for by an
 // analysis, where Predictor asks for it. A Food is comparable.
 type Food struct {
-	Name     string   `json:"name,omitzero"`
+	Name     string   `json:"name,omitzero"` // at most 256 bytes on one line; empty: none
 	Form     Form     `json:"form,omitzero"`
 	For      Purpose  `json:"for,omitzero"`
 	Role     Role     `json:"role,omitzero"`

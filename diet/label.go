@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/bowlgram/internal/enum"
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
 
@@ -53,10 +54,11 @@ const maxFigure = 1e9
 // check refuses figures that no label can carry: all of them at once.
 func (f *Food) check() error {
 	l, s := &f.Label, &f.Label.Serving
-	if isFigure(l.Energy) && isHalfStep(l.HalfStep, l.Energy) && s.isSound() && l.Others.isSound(s.Name) && l.Packs.isSound() && int(l.Claim) < len(claimNames) && f.Analysis.isSound(f.Form) {
+	if oneline.Fits(f.Name) && isFigure(l.Energy) && isHalfStep(l.HalfStep, l.Energy) && s.isSound() && l.Others.isSound(s.Name) && l.Packs.isSound() && int(l.Claim) < len(claimNames) && f.Analysis.isSound(f.Form) {
 		return nil
 	}
 	var errs units.ErrorList
+	checkName(&errs, f.Name, "name")
 	checkFigure(&errs, l.Energy, "label.energy", l.HalfStep, "label.half_step", "kcal/kg")
 	s.check(&errs, "label.serving")
 	l.Others.check(&errs, s.Name)
@@ -68,6 +70,13 @@ func (f *Food) check() error {
 		f.Analysis.faults(&errs, f.Form)
 	}
 	return errs.Err()
+}
+
+// checkName adds that a name can't stand on a line of a sheet. It may be none.
+func checkName(errs *units.ErrorList, name, field string) {
+	if !oneline.Fits(name) {
+		*errs = append(*errs, refuse(field, name, oneline.Wanted))
+	}
 }
 
 func isFigure[Q units.Quantity](q Q) bool { return q >= 0 && q <= maxFigure }

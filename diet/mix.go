@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
 
@@ -21,7 +22,7 @@ type Part struct {
 // or less of it by what it is. What the mix fills is measured once, in a jug,
 // and given as Made; without it there is no energy per volume.
 type Mix struct {
-	Name string `json:"name,omitzero"` // empty: the names of the parts
+	Name string `json:"name,omitzero"` // empty: the names of the parts, or how many they are where those don't fit on a line
 	// Form is that of the mix; zero: [Liquid] where Water is given or a part is
 	// liquid, and otherwise that of the parts if they share one.
 	Form  Form         `json:"form,omitzero"`
@@ -98,6 +99,7 @@ type batch struct {
 // batch adds up m, or returns everything that is wrong with it.
 func (m *Mix) batch() (batch, error) {
 	var errs units.ErrorList
+	checkName(&errs, m.Name, "mix.name")
 	if len(m.Parts) == 0 || len(m.Parts) > MaxItems {
 		errs = append(errs, refuse("mix.parts", strconv.Itoa(len(m.Parts))+" foods", "1 to "+strconv.Itoa(MaxItems)+" foods"))
 	}
@@ -212,7 +214,10 @@ func (m *Mix) called() string {
 	if m.Water > 0 && len(names) > 0 {
 		names = append(names, "water")
 	}
-	return strings.Join(names, " + ")
+	if name := strings.Join(names, " + "); oneline.Fits(name) {
+		return name
+	}
+	return "a mix of " + strconv.Itoa(len(m.Parts)) + " foods"
 }
 
 func (m *Mix) form() Form {

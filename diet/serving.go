@@ -3,6 +3,7 @@ package diet
 import (
 	"strings"
 
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
 
@@ -13,7 +14,7 @@ import (
 // weight: a cup of dry food weighs about 85 to 100 g (a veterinary teaching
 // sheet on the modified Atwater formula).
 type Serving struct {
-	Name   string       `json:"name,omitzero"`   // "cup", "can"; empty: "serving"
+	Name   string       `json:"name,omitzero"`   // "cup", "can", at most 256 bytes on one line; empty: "serving"
 	Energy units.Energy `json:"energy,omitzero"` // metabolizable energy of one serving
 	// EnergyHalfStep is half the step Energy was rounded to when printed; zero
 	// means 0.5 kcal, or half of Energy if that is less.
@@ -67,11 +68,12 @@ func (s *Serving) isZero() bool {
 
 // isSound reports whether check has nothing to say of s.
 func (s *Serving) isSound() bool {
-	return isFigure(s.Energy) && isFigure(s.Mass) && isHalfStep(s.EnergyHalfStep, s.Energy) && isHalfStep(s.MassHalfStep, s.Mass) && !s.isOtherMass()
+	return isFigure(s.Energy) && isFigure(s.Mass) && isHalfStep(s.EnergyHalfStep, s.Energy) && isHalfStep(s.MassHalfStep, s.Mass) && oneline.Fits(s.Name) && !s.isOtherMass()
 }
 
 // check adds what is wrong with the figures of s, whose JSON path is field.
 func (s *Serving) check(errs *units.ErrorList, field string) {
+	checkName(errs, s.Name, field+".name")
 	checkFigure(errs, s.Energy, field+".energy", s.EnergyHalfStep, field+".energy_half_step", "kcal")
 	checkFigure(errs, s.Mass, field+".mass", s.MassHalfStep, field+".mass_half_step", "g")
 	if s.isOtherMass() {

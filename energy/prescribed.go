@@ -7,6 +7,7 @@ import (
 	"unicode"
 
 	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
 
@@ -77,13 +78,10 @@ func (p Prescribed) Estimate() (Estimate, error) {
 	}, nil
 }
 
-// unprintable reports whether r turns the line or the writing around.
-func unprintable(r rune) bool { return !unicode.IsGraphic(r) }
-
 // checkBy refuses what is not a name on one line. What is the thing that the
 // veterinarian set.
 func checkBy(by, what string) error {
-	if strings.ContainsFunc(by, unicode.IsLetter) && !strings.ContainsFunc(by, unprintable) {
+	if strings.ContainsFunc(by, unicode.IsLetter) && oneline.Fits(by) {
 		return nil
 	}
 	return refuse("by", by, "the name of the veterinarian who set the "+what+", on one line", "")

@@ -7,6 +7,7 @@ import (
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/internal/enum"
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
 
@@ -59,7 +60,7 @@ type Measuring struct {
 // Budget says how well the energy in a bowl is known, part by part. Each part is a relative
 // standard uncertainty, one standard deviation in percent; 0 is none. It is comparable.
 type Budget struct {
-	Food string `json:"food"`
+	Food string `json:"food"` // its name, on one line
 	// Bowl is the mass of the smallest bowl that gets anything, and Energy what
 	// it holds by the label.
 	Bowl   units.Mass   `json:"bowl"`
@@ -211,10 +212,14 @@ func quadrature(parts ...units.Percent) units.Percent {
 	return units.Percent(math.Sqrt(sum))
 }
 
-// Validate refuses a budget with a part that is no uncertainty: every one of
-// them.
+// Validate refuses a budget that [Weighed.Budget] can't have made: with a part
+// that is no uncertainty, more than [MaxMeals] bowls a day, or less in the bowl
+// than a step of the scale. All faults come back at once.
 func (b Budget) Validate() error {
 	var errs units.ErrorList
+	if !oneline.Fits(b.Food) {
+		errs = append(errs, &units.FieldError{Package: "portion", Field: "food", Value: b.Food, Accepted: oneline.Wanted})
+	}
 	for c := LabelRounding; c <= IndividualNeed; c++ {
 		if p := b.Part(c); !(0 <= p && p <= maxPart) {
 			errs = append(errs, &units.FieldError{
@@ -228,10 +233,30 @@ func (b Budget) Validate() error {
 	if !(b.Energy > 0) || math.IsInf(float64(b.Energy), 0) {
 		errs = append(errs, &units.FieldError{Package: "portion", Field: "energy", Value: energyText(b.Energy), Accepted: "above 0 kcal"})
 	}
-	if b.Bowls < 1 {
-		errs = append(errs, &units.FieldError{Package: "portion", Field: "bowls", Value: strconv.Itoa(b.Bowls), Accepted: "1 or more a day"})
+	if b.Bowls < 1 || b.Bowls > MaxMeals {
+		errs = append(errs, &units.FieldError{Package: "portion", Field: "bowls", Value: strconv.Itoa(b.Bowls), Accepted: acceptedMeals})
 	}
-	return errs.Err()
+	return b.checkWeighing(errs).Err()
+}
+
+// checkWeighing adds what is wrong with how the bowl was weighed.
+func (b *Budget) checkWeighing(errs units.ErrorList) units.ErrorList {
+	refuse := func(field, value, accepted string) {
+		errs = append(errs, &units.FieldError{Package: "portion", Field: field, Value: value, Accepted: accepted})
+	}
+	switch {
+	case b.Step != 0 && !(minStep <= b.Step && b.Step <= maxStep):
+		refuse("step", massText(b.Step), acceptedStep+", or none where the food is scooped")
+	case b.Step > b.Bowl && b.Bowl > 0:
+		refuse("step", massText(b.Step), "at most what is in the bowl, "+massText(b.Bowl))
+	}
+	if !(-100 <= b.Off && !math.IsInf(float64(b.Off), 0)) {
+		refuse("off", percentValue(b.Off), "-100 % or more")
+	}
+	if b.Reweigh < 0 {
+		refuse("reweigh", b.Reweigh.String(), "0 d or more")
+	}
+	return errs
 }
 
 // Part returns one part, and 0 for what is no component.

@@ -191,7 +191,7 @@ func TestBudgetRefuses(t *testing.T) {
 	}
 	bad := portion.Budget{Label: -1, Scale: 51, Scoop: units.Percent(nan)}
 	const all = `portion: label "-1 %": want 0 % to 50 %; portion: scale "51 %": want 0 % to 50 %; portion: scoop "not a finite number": want 0 % to 50 %; ` +
-		`portion: bowl "0 g": want above 0 g; portion: energy "0 kcal": want above 0 kcal; portion: bowls "0": want 1 or more a day`
+		`portion: bowl "0 g": want above 0 g; portion: energy "0 kcal": want above 0 kcal; portion: bowls "0": want 1 to 24 a day`
 	if err := bad.Validate(); err == nil || err.Error() != all {
 		t.Errorf("Validate: %v, want %s", err, all)
 	}

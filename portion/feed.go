@@ -7,6 +7,7 @@ import (
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/internal/strictjson"
 	"example.org/bowlgram/units"
 )
@@ -14,8 +15,8 @@ import (
 // Liquid is what is fed from a bottle or through a tube, as it is made up: milk
 // replacer, a thinned can. It is comparable.
 type Liquid struct {
-	Name   string                `json:"name,omitzero"`
-	Energy units.EnergyPerVolume `json:"energy"` // of the made-up liquid, 0.2 to 3 kcal/mL (ours)
+	Name   string                `json:"name,omitzero"` // at most 256 bytes on one line
+	Energy units.EnergyPerVolume `json:"energy"`        // of the made-up liquid, 0.2 to 3 kcal/mL (ours)
 	// Water is the water in it by volume, mL in 100 mL, 30 or more (ours); zero:
 	// not known.
 	Water units.Percent `json:"water,omitzero"`
@@ -86,6 +87,9 @@ const (
 )
 
 func (l *Liquid) check(errs units.ErrorList) units.ErrorList {
+	if !oneline.Fits(l.Name) {
+		errs = append(errs, unfit("liquid.name", l.Name, oneline.Wanted, ""))
+	}
 	if !(thinnest <= l.Energy && l.Energy <= richest) {
 		hint := ""
 		if l.Energy > richest {

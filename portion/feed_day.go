@@ -79,7 +79,7 @@ func (d *liquidDay) feeds(n int) Feeds {
 func (d *liquidDay) checkNumber(n int) error {
 	switch {
 	case n < 1 || n > MaxMeals:
-		return unfit("feeds", strconv.Itoa(n), "1 to 24 a day", "")
+		return unfit("feeds", strconv.Itoa(n), acceptedMeals, "")
 	case d.count > 0 && int64(n) > d.count:
 		return unfit("feeds", strconv.Itoa(n), "at most "+strconv.FormatInt(d.count, 10)+" of a mark or more, or a finer syringe", "")
 	}

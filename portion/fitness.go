@@ -80,7 +80,7 @@ func checkMeals(errs units.ErrorList, meals int) units.ErrorList {
 		return errs
 	}
 	return append(errs, &units.FieldError{
-		Package: "portion", Field: "meals", Value: strconv.Itoa(meals), Accepted: "1 to 24 a day",
+		Package: "portion", Field: "meals", Value: strconv.Itoa(meals), Accepted: acceptedMeals,
 	})
 }
 

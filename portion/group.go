@@ -51,7 +51,7 @@ type Bowl struct {
 func (g Group) Bowls(n int) ([]Bowl, error) {
 	errs := g.check()
 	if n < 1 || n > MaxMeals {
-		errs = append(errs, unfit("meals", strconv.Itoa(n), "1 to 24 a day", ""))
+		errs = append(errs, unfit("meals", strconv.Itoa(n), acceptedMeals, ""))
 	}
 	if len(errs) > 0 {
 		return nil, errs.Err()
@@ -122,7 +122,7 @@ type OneBowl struct {
 func (g Group) OneBowl(n int) (OneBowl, error) {
 	errs := g.check()
 	if n < 1 || n > MaxMeals {
-		errs = append(errs, unfit("meals", strconv.Itoa(n), "1 to 24 a day", ""))
+		errs = append(errs, unfit("meals", strconv.Itoa(n), acceptedMeals, ""))
 	}
 	if len(g) == 1 {
 		errs = append(errs, unfit("group", "1 animal", "two or more for one bowl", ""))

@@ -10,6 +10,9 @@ import (
 // MaxMeals is the largest number of meals a day is split into.
 const MaxMeals = 24
 
+// acceptedMeals is what a number of meals, feeds or bowls has to be.
+const acceptedMeals = "1 to 24 a day"
+
 // Meal is one food of one meal.
 type Meal struct {
 	Number int          `json:"number"`      // from 1
@@ -50,7 +53,7 @@ func (w Weighed) Meals(n int) ([]Meal, error) { return w.AppendMeals(nil, n) }
 func (w Weighed) AppendMeals(dst []Meal, n int) ([]Meal, error) {
 	if n < 1 || n > MaxMeals {
 		return dst, &units.FieldError{
-			Package: "portion", Field: "meals", Value: strconv.Itoa(n), Accepted: "1 to 24 a day",
+			Package: "portion", Field: "meals", Value: strconv.Itoa(n), Accepted: acceptedMeals,
 		}
 	}
 	if w.ration.n == 0 {

@@ -132,7 +132,7 @@ func (m *Mealtime) partsOf(food string) uint64 {
 func (t Timetable) check(w *Weighed) units.ErrorList {
 	var errs units.ErrorList
 	if len(t) < 1 || len(t) > MaxMeals {
-		return append(errs, unfit("timetable", strconv.Itoa(len(t))+" meals", "1 to 24 a day", ""))
+		return append(errs, unfit("timetable", strconv.Itoa(len(t))+" meals", acceptedMeals, ""))
 	}
 	var meals []string // that menu foods are given in
 	for i := range w.ration.n {

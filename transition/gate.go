@@ -5,6 +5,7 @@ import (
 	"unicode"
 
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
 
@@ -17,9 +18,8 @@ const gated = energy.Ill | energy.TubeFed | energy.TherapeuticDiet | energy.Diab
 // gate refuses a change of food that only a veterinarian may order.
 func (p *Plan) gate(need energy.Estimate) error {
 	c := need.Animal.Circumstances & gated
-	named := strings.ContainsFunc(p.By, unicode.IsLetter)
 	var errs units.ErrorList
-	if p.By != "" && (!named || strings.ContainsFunc(p.By, func(r rune) bool { return !unicode.IsGraphic(r) })) {
+	if p.By != "" && !(strings.ContainsFunc(p.By, unicode.IsLetter) && oneline.Fits(p.By)) {
 		errs = append(errs, refuse("by", p.By, "the name of the veterinarian who ordered the change, on one line", ""))
 	}
 	if c != 0 && p.By == "" {

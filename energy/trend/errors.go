@@ -2,8 +2,6 @@ package trend
 
 import (
 	"math"
-	"strings"
-	"unicode"
 
 	"example.org/bowlgram/units"
 )
@@ -12,9 +10,6 @@ import (
 func refuse(field, value, accepted, hint string) error {
 	return &units.FieldError{Package: "trend", Field: field, Value: value, Accepted: accepted, Hint: hint}
 }
-
-// isOneLine reports whether a name can be shown on a line.
-func isOneLine(name string) bool { return !strings.ContainsFunc(name, unicode.IsControl) }
 
 // isPositive reports whether x is a number above zero.
 func isPositive[Q units.Quantity](x Q) bool { return x > 0 && !math.IsInf(float64(x), 0) }

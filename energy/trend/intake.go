@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
 
@@ -79,8 +80,8 @@ func (l Intake) check(today Date) units.ErrorList {
 		switch {
 		case s.Food == "":
 			faults = append(faults, refuse(field+" food", "", "the food's name", "not given"))
-		case !isOneLine(s.Food):
-			faults = append(faults, refuse(field+" food", s.Food, "a name without line breaks or other control characters", ""))
+		case !oneline.Fits(s.Food):
+			faults = append(faults, refuse(field+" food", s.Food, oneline.Wanted, ""))
 		}
 		if k := (key{s.Date, s.Meal, s.Food}); seen[k] {
 			faults = append(faults, refuse(field+" food", s.Food, "each food once a meal", "stands twice in meal "+strconv.Itoa(s.Meal)))

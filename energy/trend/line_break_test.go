@@ -9,10 +9,10 @@ import (
 
 // A name stands in a list, a cell or an error: each of them is a line.
 func TestNameIsOneLine(t *testing.T) {
-	for _, name := range []string{"dry\n", "dry\r\nwet", "dry\tadult", "dry\x00", "dry\x7f"} {
+	for _, name := range []string{"dry\n", "dry\r\nwet", "dry\tadult", "dry\x00", "dry\x7f", "dry\u2028wet", strings.Repeat("d", 257)} {
 		log := trend.Intake{{Date: on(firstDay), Meal: 1, Food: name, Offered: 30, Density: 3850}}
 		err := log.Check(on(firstDay))
-		if err == nil || !strings.HasSuffix(err.Error(), "want a name without line breaks or other control characters") {
+		if err == nil || !strings.HasSuffix(err.Error(), "want a name of at most 256 bytes on one line, without control characters") {
 			t.Errorf("food %q: %v", name, err)
 		}
 		l := kittens()
@@ -20,7 +20,7 @@ func TestNameIsOneLine(t *testing.T) {
 		l.Nurslings[0].Name = name
 		l.Nurslings[0].Weights = nil
 		_, err = l.Reports(on("2026-11-08"))
-		const want = `want a name without line breaks or other control characters; trend: nursling 1 weights "0 weighings": want one or more`
+		const want = `want a name of at most 256 bytes on one line, without control characters; trend: nursling 1 weights "0 weighings": want one or more`
 		if err == nil || !strings.HasSuffix(err.Error(), want) || strings.ContainsAny(err.Error(), "\n\r\t\x00\x7f") {
 			t.Errorf("nursling %q: %v", name, err)
 		}

@@ -6,6 +6,7 @@ import (
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
 
@@ -123,8 +124,8 @@ func (l Litter) check(today Date) units.ErrorList {
 		switch field := "nursling " + strconv.Itoa(i+1) + " name"; {
 		case n.Name == "":
 			faults = append(faults, refuse(field, "", "a name", "not given"))
-		case !isOneLine(n.Name):
-			faults = append(faults, refuse(field, n.Name, "a name without line breaks or other control characters", ""))
+		case !oneline.Fits(n.Name):
+			faults = append(faults, refuse(field, n.Name, oneline.Wanted, ""))
 		case names[n.Name]:
 			faults = append(faults, refuse(field, n.Name, "each name once", "stands twice"))
 		}
@@ -260,7 +261,7 @@ func (g Gained) flag(species energy.Species, from units.Mass) Flag {
 
 // inLine returns the name after a space, "" where it would break the line.
 func (n Nursling) inLine() string {
-	if n.Name == "" || !isOneLine(n.Name) {
+	if n.Name == "" || !oneline.Fits(n.Name) {
 		return ""
 	}
 	return " " + n.Name

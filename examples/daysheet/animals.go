@@ -9,6 +9,7 @@ import (
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
 
@@ -129,7 +130,7 @@ func (a *animals) next(o *order, foods *foods) error {
 		weighed: notWeighed,
 	}
 	if rec.Fault != "" {
-		o.name, o.place, o.food = csvrow.OneLine(o.name), csvrow.OneLine(o.place), csvrow.OneLine(o.food)
+		o.name, o.place, o.food = oneline.Of(o.name), oneline.Of(o.place), oneline.Of(o.food)
 		o.faulty = true
 		if csvrow.NameFault(o.name) == "" {
 			a.key = csvrow.AppendKey(a.key[:0], o.name)
@@ -160,7 +161,7 @@ func (a *animals) read(o *order, foods *foods) {
 	if why := csvrow.NameFault(o.place); why != "" {
 		r.refuse(colPlace, why)
 	}
-	o.hold = csvrow.OneLine(r.cell(colHold))
+	o.hold = oneline.Of(r.cell(colHold))
 	a.readNeed(o)
 	o.readMenu(r, foods)
 	o.readMeals(r)

@@ -11,6 +11,7 @@ import (
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/internal/csvrow"
 	"example.org/bowlgram/internal/foodcsv"
+	"example.org/bowlgram/internal/oneline"
 )
 
 // Verdicts, beside the levels of the cautions.
@@ -36,7 +37,7 @@ type check struct {
 // newCheck checks the food of one row.
 func newCheck(h csvrow.Header, rec *csvrow.Record, lines map[string]int) check {
 	var p csvrow.Problems
-	c := check{food: diet.Food{Name: csvrow.OneLine(h.Cell(rec, foodcsv.Name))}, verdict: notRead}
+	c := check{food: diet.Food{Name: oneline.Of(h.Cell(rec, foodcsv.Name))}, verdict: notRead}
 	if rec.Fault != "" {
 		p.Say(rec.Fault)
 		c.problem = p.String(rec.Line)

@@ -9,6 +9,7 @@ import (
 
 	"example.org/bowlgram/energy/trend"
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
 
@@ -85,7 +86,7 @@ func readLog(in io.Reader) (*log, error) {
 			return l, fmt.Errorf("the reading broke off at line %d: %w", r.Line(), err)
 		}
 		cell := func(column int) string { return h.Cell(&rec, column) }
-		w := &row{line: rec.Line, date: csvrow.OneLine(cell(colDate)), weight: csvrow.OneLine(cell(colWeight))}
+		w := &row{line: rec.Line, date: oneline.Of(cell(colDate)), weight: oneline.Of(cell(colWeight))}
 		name := cell(colNursling)
 		switch why := csvrow.NameFault(name); {
 		case rec.Fault != "":

@@ -4,6 +4,8 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
+
+	"example.org/bowlgram/internal/oneline"
 )
 
 // MaxName is the longest name of an animal, a place or a food, in bytes. It
@@ -17,35 +19,10 @@ func NameFault(name string) string {
 		return "want a name"
 	case len(name) > MaxName:
 		return strconv.Itoa(len(name)) + " bytes, want at most " + strconv.Itoa(MaxName)
-	case HasControl(name):
+	case !oneline.Is(name):
 		return "want no line breaks or other control characters"
 	}
 	return ""
-}
-
-// HasControl reports whether s holds a control character. Nearly every name is
-// ASCII, where that is quickly seen.
-func HasControl(s string) bool {
-	for i := range len(s) {
-		if c := s[i]; c < ' ' || c >= 0x7f {
-			return strings.ContainsFunc(s[i:], isControl)
-		}
-	}
-	return false
-}
-
-// isControl reports whether c steers how text is shown: a control character, or
-// one that turns the direction of writing.
-func isControl(c rune) bool { return unicode.IsControl(c) || unicode.Is(unicode.Bidi_Control, c) }
-
-// OneLine makes a free text fit one line.
-func OneLine(s string) string {
-	if !HasControl(s) {
-		return s
-	}
-	return strings.Join(strings.FieldsFunc(s, func(r rune) bool {
-		return unicode.IsSpace(r) || isControl(r)
-	}), " ")
 }
 
 // AppendKey appends what makes two names that a person can't tell apart the

@@ -7,13 +7,13 @@ import (
 
 // TestBudgetsAreRefused holds budgets of how well a bowl is known, as an application has stored them.
 func TestBudgetsAreRefused(t *testing.T) {
-	check(t, 34, []entry{
+	check(t, 42, []entry{
 		// Budgets that are none.
 
 		// A list of budgets where one is wanted.
 		{budgetRecord, `[]`, field, `portion: budget "array": want an object`},
 		// An export that failed and left an empty record.
-		{budgetRecord, `{}`, list, `portion: bowl "0 g": want above 0 g; portion: energy "0 kcal": want above 0 kcal; portion: bowls "0": want 1 or more a day`},
+		{budgetRecord, `{}`, list, `portion: bowl "0 g": want above 0 g; portion: energy "0 kcal": want above 0 kcal; portion: bowls "0": want 1 to 24 a day`},
 		// A file cut off while it was written.
 		{budgetRecord, storedBudget[:len(storedBudget)-10], other, `unexpected end of JSON input`},
 		// A list cut open.
@@ -24,6 +24,10 @@ func TestBudgetsAreRefused(t *testing.T) {
 		{budgetRecord, swap(storedBudget, `"label":"0.1 %"`, `"label":"0.1 %","label":"9 %"`), other, `portion: budget: member "label" stands twice`},
 		// The food where its name is wanted.
 		{budgetRecord, swap(storedBudget, `"Tarnwick House Dog Dry"`, `{"name":"Tarnwick House Dog Dry"}`), field, `portion: budget.food "object": want text`},
+		// A name that writes a line of its own into the working.
+		{budgetRecord, swap(storedBudget, `"Tarnwick House Dog Dry"`, `"Tarnwick\nbowl 500 g"`), field, `portion: food "Tarnwick\nbowl 500 g": want a name of at most 256 bytes on one line, without control characters`},
+		// A name that turns the direction of what follows it.
+		{budgetRecord, swap(storedBudget, `"Tarnwick House Dog Dry"`, `"Tarnwick \u202e"`), field, `portion: food "Tarnwick \u202e": want a name of at most 256 bytes on one line, without control characters`},
 		// Brackets without end, to exhaust the stack.
 		{budgetRecord, swap(storedBudget, `"125 g"`, strings.Repeat("[", 20000)), other, `exceeded max depth`},
 
@@ -69,13 +73,25 @@ func TestBudgetsAreRefused(t *testing.T) {
 		// The label for the bowl.
 		{budgetRecord, swap(storedBudget, `"445 kcal"`, `"356 kcal/100 g"`), parse, `portion: budget: units: energy "356 kcal/100 g": "kcal/100 g" is a unit of energy density: want kcal, kJ, Mcal, MJ, cal_th or J`},
 		// Not asked yet.
-		{budgetRecord, swap(storedBudget, `"bowls":2`, `"bowls":0`), field, `portion: bowls "0": want 1 or more a day`},
+		{budgetRecord, swap(storedBudget, `"bowls":2`, `"bowls":0`), field, `portion: bowls "0": want 1 to 24 a day`},
 		// A sign from a difference.
-		{budgetRecord, swap(storedBudget, `"bowls":2`, `"bowls":-2`), field, `portion: bowls "-2": want 1 or more a day`},
+		{budgetRecord, swap(storedBudget, `"bowls":2`, `"bowls":-2`), field, `portion: bowls "-2": want 1 to 24 a day`},
 		// A number in quotes.
 		{budgetRecord, swap(storedBudget, `"bowls":2`, `"bowls":"2"`), field, `portion: budget.bowls "string": want a whole number`},
 		// More than any whole number holds.
 		{budgetRecord, swap(storedBudget, `"bowls":2`, `"bowls":1e99`), field, `portion: budget.bowls "number 1e99": want a whole number`},
+		// More bowls than a day has room for.
+		{budgetRecord, swap(storedBudget, `"bowls":2`, `"bowls":1000000`), field, `portion: bowls "1000000": want 1 to 24 a day`},
+		// A sign from a difference.
+		{budgetRecord, swap(storedBudget, `"step":"1 g"`, `"step":"-1 g"`), field, `portion: step "-1 g": want 1 mg to 1 kg, as in 0.1 g, 1 g or 5 g, or none where the food is scooped`},
+		// A weighbridge.
+		{budgetRecord, swap(storedBudget, `"step":"1 g"`, `"step":"20 kg"`), field, `portion: step "20 kg": want 1 mg to 1 kg, as in 0.1 g, 1 g or 5 g, or none where the food is scooped`},
+		// Less in the bowl than the scale can show.
+		{budgetRecord, swap(storedBudget, `"step":"1 g"`, `"step":"126 g"`), field, `portion: step "126 g": want at most what is in the bowl, 125 g`},
+		// Less food than none.
+		{budgetRecord, swap(storedBudget, `"off":"0.4 %"`, `"off":"-500 %"`), field, `portion: off "-500 %": want -100 % or more`},
+		// Weighed again before it was weighed.
+		{budgetRecord, swap(storedBudget, `"reweigh":"1 wk"`, `"reweigh":"-1 wk"`), field, `energy: age "-1 wk": want a whole number above 0 and its unit, d, wk, mo or y, as in "12 wk", up to 40 y`},
 		// A word for yes.
 		{budgetRecord, swap(storedBudget, `"day_once":true`, `"day_once":"yes"`), field, `portion: budget.day_once "string": want true or false`},
 		// Days without their unit.

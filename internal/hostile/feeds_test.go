@@ -7,7 +7,7 @@ import (
 
 // TestFeedPlansAreRefused holds bottles and tubes as an application has stored them.
 func TestFeedPlansAreRefused(t *testing.T) {
-	check(t, 64, []entry{
+	check(t, 65, []entry{
 		// Bottles that are none.
 
 		// A list of bottles where one is wanted.
@@ -24,6 +24,8 @@ func TestFeedPlansAreRefused(t *testing.T) {
 		{bottleRecord, `{"liquid":` + storedMilk + `,"feeds":8}`, list, `portion: need "0 kcal": want an estimate of more than 0 kcal a day; portion: weight "": want the animal's weight, for what a feed may be; portion: age "": want 1 d to 8 wk for a bottle (others are not fed by bottle or syringe; a tube needs a veterinarian's plan: Tube)`},
 		// No milk: a bottle of nothing.
 		{bottleRecord, `{"need":` + storedNursling + `,"feeds":8}`, field, `portion: liquid.energy "0 kcal/mL": want 0.2 kcal/mL to 3 kcal/mL`},
+		// A name that writes a line of its own into the working.
+		{bottleRecord, swap(storedBottle, `"House kitten milk"`, `"House kitten milk\nfeed 90 mL"`), field, `portion: liquid.name "House kitten milk\nfeed 90 mL": want a name of at most 256 bytes on one line, without control characters`},
 		// Brackets without end, to exhaust the stack.
 		{bottleRecord, swap(storedBottle, `"liquid":{`, `"liquid":{"food":`+strings.Repeat("[", 20000)+`,`), other, `exceeded max depth`},
 

@@ -4,10 +4,13 @@ import "testing"
 
 // TestFoodsAreRefused holds records of foods, menus, mixes and what is held against minima.
 func TestFoodsAreRefused(t *testing.T) {
-	check(t, 97, []entry{
+	check(t, 100, []entry{
 		// Labels: what can't be read.
 		{foodRecord, `[]`, field, `diet: food "array": want an object`},
 		{foodRecord, `null null`, other, `invalid character 'n' after top-level value`},
+		{foodRecord, `{"name":"dry\nper bowl 500 g","label":{"energy":"3560 kcal/kg"}}`, field, `diet: name "dry\nper bowl 500 g": want a name of at most 256 bytes on one line, without control characters`},
+		{foodRecord, `{"name":"a","label":{"energy":"3560 kcal/kg","serving":{"name":"cup\u2028","mass":"100 g"}}}`, field, `diet: label.serving.name "cup\u2028": want a name of at most 256 bytes on one line, without control characters`},
+		{mixRecord, `{"name":"gruel\u0000","parts":[{"food":{"name":"a","label":{"energy":"3560 kcal/kg"}},"amount":"100 g"}]}`, field, `diet: mix.name "gruel\x00": want a name of at most 256 bytes on one line, without control characters`},
 		{foodRecord, `{"name":5}`, field, `diet: food.name "number": want text`},
 		{foodRecord, `{"name":"a","label":{"energy":3560}}`, field, `diet: label.energy "number": want text with a unit, as in "100 kcal/kg"`},
 		{foodRecord, `{"name":"a","label":{"energy":"3560"}}`, parse, `diet: label: units: energy density "3560": no unit: want kcal/kg, kcal/g, kcal/100 g, kcal/lb, kcal/oz, Mcal/kg, kJ/100 g, kJ/g, kJ/kg or MJ/kg`},

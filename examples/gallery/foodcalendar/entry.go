@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"example.org/bowlgram/energy/advice"
-	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/transition"
 )
@@ -31,7 +31,7 @@ func (e entry) daySummary() string {
 	var foods []string
 	for _, f := range e.day.Foods {
 		if !f.Treat {
-			foods = append(foods, f.Mass.String()+" "+csvrow.OneLine(f.Food))
+			foods = append(foods, f.Mass.String()+" "+oneline.Of(f.Food))
 		}
 	}
 	return fmt.Sprintf("%s%s, %s: %s", e.urgent(), e.Animal, e.place(), strings.Join(foods, " + "))
@@ -57,7 +57,7 @@ func (e entry) meal(n int) string {
 	var foods []string
 	for _, m := range e.day.Meals {
 		if m.Number == n && m.Mass > 0 {
-			foods = append(foods, m.Mass.String()+" "+csvrow.OneLine(m.Food))
+			foods = append(foods, m.Mass.String()+" "+oneline.Of(m.Food))
 		}
 	}
 	return strings.Join(foods, " + ")
@@ -100,9 +100,9 @@ func (e entry) dayText() string {
 // treat says how much of a treat.
 func treat(f portion.Portion) string {
 	if f.Pieces > 0 {
-		return fmt.Sprintf("%s, %g × %s", csvrow.OneLine(f.Food), f.Pieces, csvrow.OneLine(f.Unit))
+		return fmt.Sprintf("%s, %g × %s", oneline.Of(f.Food), f.Pieces, oneline.Of(f.Unit))
 	}
-	return f.Mass.String() + " " + csvrow.OneLine(f.Food)
+	return f.Mass.String() + " " + oneline.Of(f.Food)
 }
 
 func upper(s string) string { return strings.ToUpper(s[:1]) + s[1:] }

@@ -7,6 +7,7 @@ import (
 
 	"example.org/bowlgram/examples/gallery/internal/command"
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
 
@@ -56,7 +57,7 @@ func (l *list) add(cell func(int) string, line int, p *csvrow.Problems) {
 	case !(mass > 0):
 		p.Add("weighing", cell(0), "want a mass above zero")
 	case cell(1) != "":
-		l.out = append(l.out, leftOut{line, csvrow.OneLine(cell(0)), csvrow.OneLine(cell(1))})
+		l.out = append(l.out, leftOut{line, oneline.Of(cell(0)), oneline.Of(cell(1))})
 	default:
 		l.used = append(l.used, mass)
 	}
