@@ -92,8 +92,8 @@ func (s Adult) check(method Method) units.ErrorList {
 	case a.Species == Other:
 		faults = append(faults, refuse("species", a.Species.String(), "dog, cat or ferret",
 			noEquation))
-	case a.Species < Other:
-		if err := a.checkWeight(adults[:], "an adult "); err != nil {
+	case a.Species.isValid():
+		if err := a.checkWeight(adults[:], anAdult); err != nil {
 			faults = append(faults, err)
 		} else if low := adults[a.Species].low; 0 < a.Ideal && a.Ideal < low {
 			faults = append(faults, refuse("ideal weight", a.Ideal.String(), low.String()+" or more for an adult "+a.Species.String(), ""))

@@ -56,14 +56,8 @@ func ageUnit(name string) Age {
 // "12 wk", "6 mo", "4 y". An age without a unit is refused.
 func ParseAge(s string) (Age, error) {
 	t := strings.TrimSpace(s)
-	i := 0
-	for i < len(t) && '0' <= t[i] && t[i] <= '9' {
-		i++
-	}
-	if n, err := strconv.Atoi(t[:i]); err == nil && n > 0 && n <= int(maxAge) {
-		if a := Age(n) * ageUnit(strings.TrimSpace(t[i:])); 0 < a && a <= maxAge {
-			return a, nil
-		}
+	if a := readAge(t); a != 0 {
+		return a, nil
 	}
 	return 0, &units.FieldError{
 		Package: "energy", Field: "age", Value: s,
@@ -72,32 +66,46 @@ func ParseAge(s string) (Age, error) {
 	}
 }
 
+// readAge returns the age that t is, and 0 where it is none.
+func readAge(t string) Age {
+	i := 0
+	for i < len(t) && '0' <= t[i] && t[i] <= '9' {
+		i++
+	}
+	n, err := strconv.Atoi(t[:i])
+	if err != nil || n > int(maxAge) { // so that the product is in an int
+		return 0
+	}
+	if a := Age(n) * ageUnit(strings.TrimSpace(t[i:])); a <= maxAge {
+		return a
+	}
+	return 0
+}
+
 // ageHint returns what is likely meant by an age that is not read: months by
-// "m", and a part of a year or of a month in the next smaller unit.
+// "m", and a part of a year or of a month in the next smaller unit; nothing where
+// that is no age that is read.
 func ageHint(s string) string {
 	i := strings.LastIndexAny(s, "0123456789") + 1
 	x, err := strconv.ParseFloat(s[:i], 64)
-	if err != nil || !(x > 0 && x <= float64(maxAge)) {
+	if err != nil {
 		return ""
 	}
-	name := strings.TrimSpace(s[i:])
-	if x == math.Trunc(x) {
-		if strings.EqualFold(name, "m") {
-			return round(x, 0) + " mo?"
-		}
+	var unit string
+	before, after := s+" is ", ""
+	switch name := strings.TrimSpace(s[i:]); {
+	case strings.EqualFold(name, "m"):
+		unit, before, after = "mo", "", "?"
+	case ageUnit(name) == Year:
+		x, unit = 12*x, "mo"
+	case ageUnit(name) == Month:
+		x, unit = float64(Month)*x, "d"
+	}
+	meant := round(x, 0) + " " + unit
+	if x != math.Trunc(x) || readAge(meant) == 0 {
 		return ""
 	}
-	smaller := ""
-	switch ageUnit(name) {
-	case Year:
-		x, smaller = 12*x, "mo"
-	case Month:
-		x, smaller = float64(Month)*x, "d"
-	}
-	if smaller == "" || x != math.Trunc(x) {
-		return ""
-	}
-	return s + " is " + round(x, 0) + " " + smaller
+	return before + meant + after
 }
 
 // String returns a in the largest unit that holds it whole: "4 y", "12 wk".

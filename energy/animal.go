@@ -64,11 +64,18 @@ const onBoundary = 1e-9
 // veterinarian may set the amount.
 func emaciated(now, ideal units.Mass) bool { return now <= gateIdeal*ideal*(1+onBoundary) }
 
+// idealIsLikely reports whether an ideal weight is recorded that is no slip
+// beside the current one.
+func (a Animal) idealIsLikely() bool {
+	ratio := float64(a.Weight / a.Ideal)
+	return minPerIdeal <= ratio && ratio <= maxPerIdeal
+}
+
 // check returns the weight-independent faults of the animal. Where gated, the
 // refusals that only a veterinarian's figure lifts are among them.
 func (a Animal) check(gated bool) units.ErrorList {
 	var faults units.ErrorList
-	if a.Species > Other {
+	if !a.Species.isValid() {
 		faults = append(faults, refuse("species", strconv.Itoa(int(a.Species)), "dog, cat, ferret or other", ""))
 	}
 	if a.Age < 0 || a.Age > maxAge {
@@ -77,9 +84,9 @@ func (a Animal) check(gated bool) units.ErrorList {
 	if !a.Condition.isValid() {
 		faults = append(faults, refuse("condition", a.Condition.String(), conditionRange, ""))
 	}
-	if a.Ideal != 0 && !(a.Ideal > 0 && !math.IsInf(float64(a.Ideal), 0)) {
+	if !(a.Ideal >= 0) || math.IsInf(float64(a.Ideal), 1) {
 		faults = append(faults, refuse("ideal weight", a.Ideal.String(), "above 0 g, or none if not recorded", ""))
-	} else if ratio := float64(a.Weight / a.Ideal); a.Ideal > 0 && a.Weight > 0 && !(minPerIdeal <= ratio && ratio <= maxPerIdeal) {
+	} else if a.Ideal > 0 && a.Weight > 0 && !a.idealIsLikely() {
 		faults = append(faults, refuse("ideal weight", a.Ideal.String(),
 			"a weight from half to three times the current "+a.Weight.String(), "pounds for kilograms?"))
 	}
@@ -98,7 +105,7 @@ func (a Animal) check(gated bool) units.ErrorList {
 			Reason: "very thin: too much food too soon can kill (refeeding)", Need: needDaily,
 		})
 	}
-	if a.Ideal > 0 && minPerIdeal*a.Ideal <= a.Weight && emaciated(a.Weight, a.Ideal) {
+	if a.idealIsLikely() && emaciated(a.Weight, a.Ideal) {
 		faults = append(faults, &VeterinarianError{
 			Field: "weight", Value: a.Weight.String(),
 			Reason: "30 % or more below the recorded ideal weight of " + readable(a.Ideal) + ": too much food too soon can kill (refeeding), or one of the two is wrong (pounds for kilograms?)",
@@ -130,7 +137,7 @@ func (a Animal) check(gated bool) units.ErrorList {
 // checkSpecies refuses a species that the stage has no equation for.
 func (a Animal) checkSpecies(hint string, takes ...Species) error {
 	switch {
-	case slices.Contains(takes, a.Species), a.Species > Other:
+	case slices.Contains(takes, a.Species), !a.Species.isValid():
 		return nil // one out of range is among the faults of check
 	case a.Species == 0:
 		hint = "not given"
@@ -192,7 +199,7 @@ func (a *Animal) appendCautions(c []advice.Caution, e *Estimate) []advice.Cautio
 		add(advice.Warn, "the ideal weight, "+readable(a.Ideal)+", is below the current "+readable(a.Weight)+", but "+
 			a.Condition.String()+" is not overweight: check both", ours)
 	}
-	if a.Ideal > 0 && a.Weight > 0 && a.Weight < warnIdeal*a.Ideal {
+	if 0 < a.Weight && a.Weight < warnIdeal*a.Ideal {
 		level := advice.Warn
 		if emaciated(a.Weight, a.Ideal) {
 			level = advice.Refer

@@ -40,6 +40,9 @@ var usualAdults = [...]bounds{
 
 var young = [...]string{Dog: "puppy", Cat: "kitten", Ferret: "kit", Other: "young animal"}
 
+// anAdult is the stage of those that are held against adults.
+const anAdult = "an adult "
+
 func (b bounds) contains(w units.Mass) bool { return b.low <= w && w <= b.high }
 
 // checkWeight refuses a weight outside what the table takes for the species,
@@ -74,8 +77,12 @@ func (a Animal) checkWeight(table []bounds, stage string) error {
 		if w := a.Weight * 1000; b.contains(w) {
 			hint = append(hint, "kilograms? "+strconv.FormatFloat(a.Weight.Grams(), 'f', -1, 64)+" kg is in range")
 		}
-		if stage != "" && anyStage[a.Species].contains(a.Weight) {
-			hint = append(hint, "a "+young[a.Species]+"? growth has equations of its own: Growth")
+		if stage == anAdult && anyStage[a.Species].contains(a.Weight) {
+			grows := "growth has equations of its own: Growth"
+			if a.Species == Ferret {
+				grows = noYoung
+			}
+			hint = append(hint, "a "+young[a.Species]+"? "+grows)
 		}
 	}
 	return refuse("weight", a.Weight.String(), accepted, join(hint...))

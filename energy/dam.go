@@ -26,8 +26,8 @@ func (a Animal) checkDam(stage string, takes Circumstances, method Method) units
 	faults := a.check(true)
 	if err := a.checkSpecies(noEquation, Dog, Cat, Ferret); err != nil {
 		faults = append(faults, err)
-	} else if a.Species <= Other {
-		if err := a.checkWeight(adults[:], "an adult "); err != nil {
+	} else if a.Species.isValid() {
+		if err := a.checkWeight(adults[:], anAdult); err != nil {
 			faults = append(faults, err)
 		}
 	}

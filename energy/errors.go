@@ -39,6 +39,9 @@ const needDaily = "a veterinarian's kcal a day (Prescribed) or, for a starved an
 // noEquation is the hint for an animal of another species.
 const noEquation = "no equation here is made for it: Prescribed takes a veterinarian's figure"
 
+// noYoung is that for a young one.
+const noYoung = "no energy is published for its young: Prescribed takes a veterinarian's figure"
+
 // refuse returns one refused field.
 func refuse(field, value, accepted, hint string) error {
 	return &units.FieldError{Package: "energy", Field: field, Value: value, Accepted: accepted, Hint: hint}

@@ -2,6 +2,7 @@ package energy
 
 import (
 	"math"
+	"strconv"
 
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
@@ -61,6 +62,12 @@ type doubter interface {
 // near reports whether two figures are equal but for the last bits, in which
 // architectures may differ.
 func near(a, b float64) bool { return math.Abs(a-b) <= 1e-12*math.Abs(b) }
+
+// plain returns the figure without its last bits: near it, and shorter to read.
+func plain(x float64) float64 {
+	short, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'e', 12, 64), 64)
+	return short
+}
 
 // follows reports whether the stage gives e. A caller can put any figures
 // together, and a record can hold any.

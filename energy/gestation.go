@@ -168,10 +168,10 @@ func (s Gestation) coefficient(method Method) coefficient {
 func queenFactor(week int) coefficient {
 	last := gestationWeeks[Cat]
 	label := "queen, 1.6 at mating rising to 2.0 at birth"
-	if week == 0 || week >= last {
-		return coefficient{queenBirth, 0, 0, label, sacnQueen}
+	if week == 0 {
+		week = last
 	}
-	rise := float64((queenBirth - queenMating) * float64(week-1) / float64(last-1))
+	rise := float64((queenBirth - queenMating) * float64(min(week, last)-1) / float64(last-1))
 	return coefficient{queenMating + rise, 0, 0, label, sacnQueen}
 }
 

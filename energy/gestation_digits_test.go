@@ -37,3 +37,34 @@ func TestFirstWeekOfLactationIsInTheWorking(t *testing.T) {
 		t.Errorf("week 1 is not in\n%s", text)
 	}
 }
+
+// The least of an adult ferret is 400 g (ours).
+func TestFerretBeforeMating(t *testing.T) {
+	for before, want := range map[units.Mass]string{399: "weight before mating", 400: ""} {
+		s := energy.Gestation{Animal: animal(energy.Ferret, 500*units.Gram), Week: 5, WeightBeforeMating: before}
+		if _, err := s.Estimate(); fieldsOf(err) != want {
+			t.Errorf("%v: %v, want %q refused", before, err, want)
+		}
+	}
+}
+
+// Factors of a bitch's milk are published for four weeks (NRC 2006, from memory).
+func TestLastPublishedWeekOfLactation(t *testing.T) {
+	for week, want := range map[int]bool{4: false, 5: true} {
+		s := energy.Lactation{Animal: animal(energy.Dog, 18*kg), Young: 4, Week: week}
+		if text := estimate(t, s).Explain(); strings.Contains(text, "week 4, the last published") != want {
+			t.Errorf("week %d, the last published: want %t in\n%s", week, want, text)
+		}
+	}
+}
+
+// A queen's factor rises to 2.0 at birth, and stays (Hand and others 2010, p. 410):
+// 16 kg have 560 kcal, and 1.6, 1.8 and 2.0 times that are 896, 1008 and 1120.
+func TestQueenAtTheEndOfHerWeeks(t *testing.T) {
+	for week, want := range map[int]units.Energy{0: 1120, 1: 896, 5: 1008, 9: 1120, 10: 1120} {
+		s := energy.Gestation{Animal: animal(energy.Cat, 16*kg), Week: week, Method: energy.FactorOnRER}
+		if got := estimate(t, s).Daily; got < want-1e-9 || want+1e-9 < got {
+			t.Errorf("week %d: %v, want %v", week, got, want)
+		}
+	}
+}

@@ -100,7 +100,7 @@ func (s Growth) check(method Method) units.ErrorList {
 		faults = append(faults, refuse("ideal weight", s.Animal.Ideal.String(), "none in growth",
 			"the expected adult weight goes in AdultWeight"))
 	}
-	if err := a.checkSpecies("no energy is published for its young: Prescribed takes a veterinarian's figure", Dog, Cat); err != nil {
+	if err := a.checkSpecies(noYoung, Dog, Cat); err != nil {
 		faults = append(faults, err)
 	}
 	faults = append(faults, a.misplaced("an animal that is growing, not pregnant or lactating", Growing)...)

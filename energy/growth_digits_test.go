@@ -67,3 +67,43 @@ func TestAgeIsNeededBelowAPartOfTheAdultWeight(t *testing.T) {
 		}
 	}
 }
+
+// Growth ends with two years (ours), 730 days; an age is at most 40 years.
+func TestLastDayOfGrowth(t *testing.T) {
+	for age, want := range map[energy.Age]string{
+		730: "", 731: "age", 40 * energy.Year: "age",
+	} {
+		s := puppy(10*kg, 20*kg, age)
+		_, err := s.Estimate()
+		if fieldsOf(err) != want || want != "" && !strings.Contains(err.Error(), "grown: Adult") {
+			t.Errorf("day %d: %v, want %q refused", age, err, want)
+		}
+		// The rows of a kitten without an adult weight end with a year.
+		months := kitten(3*kg, 0, age)
+		_, err = months.Estimate()
+		if fieldsOf(err) != "age" || strings.Contains(err.Error(), "its table ends there") != (want == "") {
+			t.Errorf("kitten on day %d: %v, want it refused for its table: %t", age, err, want == "")
+		}
+	}
+	// The least at an age is 800 g for the grown dog, and 50 g where it is not known.
+	refused(t, puppy(0.5*kg, 0, 730), "weight", `energy: weight "500 g": want 800 g to 120 kg for a 2 y old dog`)
+}
+
+// Ours: more than six tenths of its adult weight is odd before twelve weeks, less
+// than three tenths from six months on; exactly so much is not.
+func TestPartOfTheAdultWeightAtAnAge(t *testing.T) {
+	for _, tt := range []struct {
+		weight units.Mass
+		age    energy.Age
+		want   bool
+	}{
+		{6 * kg, 11 * energy.Week, false},
+		{6.01 * kg, 11 * energy.Week, true},
+		{3 * kg, 7 * energy.Month, false},
+		{2.99 * kg, 7 * energy.Month, true},
+	} {
+		if got := told(t, puppy(tt.weight, 10*kg, tt.age), "is unusual at"); got != tt.want {
+			t.Errorf("%v of 10 kg at %v: told %t", tt.weight, tt.age, got)
+		}
+	}
+}

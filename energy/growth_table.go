@@ -84,7 +84,7 @@ const tableEnd = Year
 func band(rows []growthBand, a Animal, adult units.Mass) coefficient {
 	last := len(rows) - 1
 	for _, r := range rows[:last] {
-		if adult > 0 && r.whole*a.Weight < r.part*adult*(1-onBoundary) || adult == 0 && a.Age < r.until {
+		if r.whole*a.Weight < r.part*adult*(1-onBoundary) || adult == 0 && a.Age < r.until {
 			return r.coefficient
 		}
 	}

@@ -64,7 +64,7 @@ func IdealWeight(a Animal, m Method) (Target, error) {
 			faults = append(faults, refuse("circumstances", bit.String(), grownOnly, "its weight is not that of its condition alone"))
 		}
 	}
-	if a.Ideal > 2*a.Weight && a.Weight >= minPerIdeal*a.Ideal {
+	if a.Ideal > 2*a.Weight && a.idealIsLikely() {
 		// A score can't tell how thin an animal is that weighs less than half.
 		faults = append(faults, refuse("ideal weight", a.Ideal.String(), "at most twice the current "+a.Weight.String(), "pounds for kilograms?"))
 	}
@@ -155,14 +155,14 @@ func leanKept(w units.Mass, nine int) units.Mass {
 // checkGrownWeight refuses a species that is not taken, a weight that no grown
 // animal of the species has, and such an ideal weight.
 func (a Animal) checkGrownWeight(hint string, takes ...Species) units.ErrorList {
-	if err := a.checkSpecies(hint, takes...); err != nil || a.Species > Other {
+	if err := a.checkSpecies(hint, takes...); err != nil || !a.Species.isValid() {
 		if err == nil {
 			return nil
 		}
 		return units.ErrorList{err}
 	}
 	var faults units.ErrorList
-	if err := a.checkWeight(adults[:], "an adult "); err != nil {
+	if err := a.checkWeight(adults[:], anAdult); err != nil {
 		faults = append(faults, err)
 	}
 	if b := adults[a.Species]; a.Ideal > 0 && !b.contains(a.Ideal) {

@@ -48,12 +48,10 @@ func (s Stored) MarshalJSON() ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	// b is an object: the name goes in as its first member.
+	// b is an object, and none of them is empty: the name goes in as its first
+	// member.
 	out := append([]byte(`{"stage":"`), name...)
-	out = append(out, '"')
-	if len(b) > len("{}") {
-		out = append(out, ',')
-	}
+	out = append(out, `",`...)
 	return append(out, b[1:]...), nil
 }
 
@@ -280,10 +278,10 @@ func (e *Estimate) UnmarshalJSON(data []byte) error {
 		got, want   float64
 		text, wants string
 	}{
-		{"weight", float64(j.Weight), float64(x.Weight), j.Weight.String(), x.Weight.String()},
-		{"daily", float64(j.Daily), float64(x.Daily), j.Daily.String(), x.Daily.String()},
-		{"low", float64(j.Low), float64(x.Low), j.Low.String(), x.Low.String()},
-		{"high", float64(j.High), float64(x.High), j.High.String(), x.High.String()},
+		{"weight", float64(j.Weight), float64(x.Weight), j.Weight.String(), units.Mass(plain(float64(x.Weight))).String()},
+		{"daily", float64(j.Daily), float64(x.Daily), j.Daily.String(), units.Energy(plain(float64(x.Daily))).String()},
+		{"low", float64(j.Low), float64(x.Low), j.Low.String(), units.Energy(plain(float64(x.Low))).String()},
+		{"high", float64(j.High), float64(x.High), j.High.String(), units.Energy(plain(float64(x.High))).String()},
 		{"basis", float64(j.Basis), float64(x.Basis), j.Basis.String(), x.Basis.String()},
 		{"method", float64(j.Method), float64(x.Method), j.Method.String(), x.Method.String()},
 		{"reweigh", float64(j.Reweigh), float64(x.Reweigh), j.Reweigh.String(), x.Reweigh.String()},

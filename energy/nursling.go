@@ -85,7 +85,7 @@ func (s Nursling) check(method Method) units.ErrorList {
 			faults = append(faults, err)
 		}
 	}
-	add(a.checkSpecies("no energy is published for its young: Prescribed takes a veterinarian's figure", Dog, Cat))
+	add(a.checkSpecies(noYoung, Dog, Cat))
 	if a.Species == Dog || a.Species == Cat {
 		add(s.checkWeight())
 	}

@@ -69,9 +69,8 @@ func (s Nursling) coefficient(method Method) coefficient {
 	return c
 }
 
-// weekOfLife returns 1 for days 1 to 7, and so on up to 4; the day that follows
-// the last counts with it.
-func weekOfLife(a Age) int { return int(min((a+Week-1)/Week, maxNursling/Week)) }
+// weekOfLife returns 1 for days 1 to 7, and so on.
+func weekOfLife(a Age) int { return int((a + Week - 1) / Week) }
 
 // nurslingHigh are the heaviest weights taken, by week of life: ours, above the
 // largest breeds.

@@ -68,11 +68,11 @@ func (s Observed) check() units.ErrorList {
 		}
 	}
 	add(a.checkSpecies("", Dog, Cat, Ferret, Other))
-	switch {
-	case a.Species == Other:
+	switch a.Species {
+	case Dog, Cat, Ferret:
+		add(a.checkWeight(adults[:], anAdult))
+	case Other:
 		add(a.checkWeight(adults[:], ""))
-	case 0 < a.Species && a.Species < Other:
-		add(a.checkWeight(adults[:], "an adult "))
 	}
 	if 0 < a.Age && a.Age < grown && a.Species != Other {
 		add(refuse("age", a.Age.String(), "6 mo or more", "its weight isn't steady while it grows: Growth"))
@@ -85,7 +85,7 @@ func (s Observed) check() units.ErrorList {
 	if s.Over < 0 || s.Over > maxAge {
 		add(refuse("over", strconv.Itoa(int(s.Over))+" d", "0 (not given) to 40 y", ""))
 	}
-	if s.Before != 0 && !(s.Before > 0 && !math.IsInf(float64(s.Before), 0)) {
+	if !(s.Before >= 0) || math.IsInf(float64(s.Before), 1) {
 		add(refuse("weight before", s.Before.String(), "above 0 g, or none if it was not weighed", ""))
 	} else if ratio := float64(a.Weight / s.Before); s.Before > 0 && a.Weight > 0 && !(minPerStart <= ratio && ratio <= maxPerStart) {
 		add(refuse("weight before", s.Before.String(),

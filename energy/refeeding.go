@@ -65,7 +65,7 @@ func (s Refeeding) check() units.ErrorList {
 	faults := a.check(false)
 	if err := a.checkSpecies("no resting-energy equation is published for it: Prescribed takes a veterinarian's figure", Dog, Cat); err != nil {
 		faults = append(faults, err)
-	} else if a.Species <= Other {
+	} else if a.Species.isValid() {
 		if err := a.checkWeight(anyStage[:], ""); err != nil {
 			faults = append(faults, err)
 		}

@@ -34,7 +34,7 @@ func (r Resting) Estimate() (Estimate, error) {
 	case a.Species == Ferret || a.Species == Other:
 		faults = append(faults, refuse("species", a.Species.String(), "dog or cat",
 			"no resting-energy equation is published for it: Adult for a ferret, Prescribed for any animal"))
-	case a.Species <= Other:
+	case a.Species.isValid():
 		if err := a.checkWeight(anyStage[:], ""); err != nil {
 			faults = append(faults, err)
 		}

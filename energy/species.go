@@ -14,6 +14,9 @@ const (
 	Other
 )
 
+// isValid reports whether s is one of them, or not given.
+func (s Species) isValid() bool { return s <= Other }
+
 var speciesNames = []string{"", "dog", "cat", "ferret", "other"}
 
 // ParseSpecies returns the species named s: dog, cat, ferret or other.

@@ -73,7 +73,11 @@ func (s WeightLoss) Estimate() (Estimate, error) {
 		e.Daily = atIdeal
 	case RERLinear:
 		if e.Weight < linearLow || linearHigh < e.Weight {
-			return Estimate{}, refuse("ideal weight", e.Weight.String(), "2 kg to 45 kg for method rer_linear", "factor_on_rer takes any weight")
+			value := a.Ideal.String()
+			if a.Ideal == 0 {
+				value = readable(e.Weight) // worked out, not typed
+			}
+			return Estimate{}, refuse("ideal weight", value, "2 kg to 45 kg for method rer_linear", "factor_on_rer takes any weight")
 		}
 		e.Daily = units.Energy(linearFactors[a.Species].value) * rerLinear(e.Weight)
 	case ShareOfMaintenance:
@@ -87,7 +91,7 @@ func (s WeightLoss) Estimate() (Estimate, error) {
 	if e.Daily < lossGate*atIdeal {
 		return Estimate{}, &VeterinarianError{
 			Field: "daily energy", Value: kcal1(e.Daily),
-			Reason: "under " + kcal1(lossGate*atIdeal) + ", which is 0.6 of the resting energy at ideal weight (" + kcal1(atIdeal) + "): too little food to lose weight on safely, or an input is wrong",
+			Reason: "under " + up(float64(lossGate*atIdeal), 1) + " kcal, which is 0.6 of the resting energy at ideal weight (" + kcal1(atIdeal) + "): too little food to lose weight on safely, or an input is wrong",
 			Need:   needDaily,
 		}
 	}
@@ -202,7 +206,7 @@ func (a Animal) checkOverweight() units.ErrorList {
 	case a.Ideal != 0 && known && nine < idealScore:
 		faults = append(faults, refuse("condition", a.Condition.String(), "5/9 or 3/5 and more for weight loss", notOverweight))
 	}
-	if a.Ideal > 0 && a.Weight > 0 && a.Ideal >= a.Weight {
+	if 0 < a.Weight && a.Weight <= a.Ideal {
 		faults = append(faults, refuse("ideal weight", a.Ideal.String(), "below the current "+a.Weight.String()+" for weight loss", notOverweight))
 	}
 	return faults
@@ -259,7 +263,7 @@ func (a Animal) checkIntake(intake units.Energy, m Method) error {
 		return refuse("intake", intake.String(), accepted, "")
 	}
 	if usual, what, ok := a.usual(); ok && intake > absurdHigh*usual.High {
-		return refuse("intake", intake.String(), "at most "+kcal(absurdHigh*usual.High)+" a day, far above "+what, slips(intake, usual))
+		return refuse("intake", intake.String(), "at most "+down(float64(absurdHigh*usual.High), 0)+" kcal a day, far above "+what, slips(intake, usual))
 	}
 	return a.checkEaten(intake)
 }
@@ -277,7 +281,7 @@ func (a Animal) checkEaten(intake units.Energy) error {
 	if least := lossGate * rer(w); intake < least {
 		return &VeterinarianError{
 			Field: "intake", Value: intake.String(),
-			Reason: "under " + kcal(least) + ", which is 0.6 of the resting energy (" + kcal(rer(w)) + "): an animal that eats so little must be seen, or the intake is wrong",
+			Reason: "under " + up(float64(least), 0) + " kcal, which is 0.6 of the resting energy (" + kcal(rer(w)) + "): an animal that eats so little must be seen, or the intake is wrong",
 			Need:   needDaily,
 		}
 	}
