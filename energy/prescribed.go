@@ -53,7 +53,7 @@ const prescribedReweigh = Week
 func (p Prescribed) Estimate() (Estimate, error) {
 	a := p.Animal
 	faults := a.check(false)
-	if a.Weight != 0 && a.Species <= Other {
+	if a.Weight != 0 && a.Species.isValid() {
 		table := anyStage[:]
 		if a.Species == 0 {
 			a.Species = Other
@@ -88,11 +88,17 @@ func checkBy(by, what string) error {
 }
 
 // usual returns the interval that a daily energy is expected in, what it is
-// called, and false where nothing is known to hold it against. The ends of a dog
-// and a cat are rounded outwards to whole kilocalories, as figures are written.
+// called, and false where nothing is known to hold it against. The ends are
+// rounded outwards to whole kilocalories, as figures are written.
 func (a Animal) usual() (units.Range[units.Energy], string, bool) {
 	if !(a.Weight > 0) {
 		return units.Range[units.Energy]{}, "", false
+	}
+	outwards := func(low, high units.Energy) units.Range[units.Energy] {
+		return units.Range[units.Energy]{
+			Low:  units.Energy(math.Floor(float64(low * (1 + onBoundary)))),
+			High: units.Energy(math.Ceil(float64(high * (1 - onBoundary)))),
+		}
 	}
 	switch a.Species {
 	case Dog, Cat:
@@ -103,15 +109,11 @@ func (a Animal) usual() (units.Range[units.Energy], string, bool) {
 		case a.Circumstances.Has(Growing) || 0 < a.Age && a.Age < grown:
 			high, what = growingHigh, "0.5 to 4 times its resting energy, in growth"
 		}
-		return units.Range[units.Energy]{
-			Low:  units.Energy(math.Floor(float64(prescribedLow * r))),
-			High: units.Energy(math.Ceil(float64(high * r))),
-		}, what, true
+		return outwards(prescribedLow*r, high*r), what, true
 	case Ferret:
 		kg := units.Energy(a.Weight.Kilograms())
 		c := &ferretPerKilogram
-		return units.Range[units.Energy]{Low: units.Energy(c.low) * kg, High: ferretHigh * units.Energy(c.high) * kg},
-			"200 kcal/kg to twice 300 kcal/kg", true
+		return outwards(units.Energy(c.low)*kg, ferretHigh*units.Energy(c.high)*kg), "200 kcal/kg to twice 300 kcal/kg", true
 	}
 	return units.Range[units.Energy]{}, "", false
 }
@@ -129,7 +131,7 @@ func slips(daily units.Energy, usual units.Range[units.Energy]) string {
 		try(daily/10, "one digit too many? that is ")
 		try(daily/1000, "calories, or three digits too many? that is ")
 	} else {
-		for meals := 2; meals <= 4; meals++ {
+		for _, meals := range [...]int{2, 3, 4} {
 			try(units.Energy(meals)*daily, "one of "+strconv.Itoa(meals)+" meals? the day is ")
 		}
 		try(daily*10, "one digit too few? that is ")

@@ -90,7 +90,7 @@ func TestFeedPlansAreRefused(t *testing.T) {
 		// Weeks after it was weaned.
 		{bottleRecord, swap(storedBottle, `"age":"8 d"`, `"age":"9 wk"`), field, `energy: age "9 wk": want 1 d (the day of birth) to 28 d for a nursling (from 4 wk on: Growth)`},
 		// Two digits exchanged in the need.
-		{bottleRecord, swap(storedBottle, `"daily":"25.200000000000003 kcal"`, `"daily":"52.2 kcal"`), field, `energy: daily "52.2 kcal": want 25.200000000000003 kcal, as the stage gives it`},
+		{bottleRecord, swap(storedBottle, `"daily":"25.200000000000003 kcal"`, `"daily":"52.2 kcal"`), field, `energy: daily "52.2 kcal": want 25.2 kcal, as the stage gives it`},
 		// Tomorrow's weight in today's need.
 		{bottleRecord, swap(storedBottle, `},"weight":"112 g"`, `},"weight":"121 g"`), field, `energy: weight "121 g": want 112 g, as the stage gives it`},
 
