@@ -2,6 +2,7 @@ package energy_test
 
 import (
 	"errors"
+	"fmt"
 	"strings"
 	"testing"
 
@@ -57,5 +58,48 @@ func TestIntakeOfAPartOfAKilocalorie(t *testing.T) {
 	var refused *energy.VeterinarianError
 	if !errors.As(err, &refused) || refused.Field != "intake" {
 		t.Errorf("%v, want the intake refused", err)
+	}
+}
+
+// Five thirds of the 1680 kcal that are three times 560 are 2800 kcal, beyond
+// which it is referred (ours).
+func TestPrescribedFarAboveTheUsual(t *testing.T) {
+	for daily, want := range map[units.Energy]advice.Level{1681: advice.Warn, 2800: advice.Warn, 2801: advice.Refer} {
+		s := energy.Prescribed{Animal: animal(energy.Dog, 16*kg), Daily: daily, By: "Dr A. Example"}
+		cautioned(t, s, want, "above 0.5 to 3 times its resting energy (280 kcal to 1680 kcal)")
+	}
+}
+
+// Refeeding ends at the resting energy, 560 kcal of 16 kg; it may be reached.
+func TestStarvedDogToItsRestingEnergy(t *testing.T) {
+	for daily, want := range map[units.Energy]bool{560: false, 561: true} {
+		starved := energy.Animal{Species: energy.Dog, Weight: 16 * kg, Condition: energy.BCS9(1)}
+		s := energy.Prescribed{Animal: starved, Daily: daily, By: "Dr A. Example"}
+		if got := told(t, s, "refeeding starts at a part of the resting energy, 560 kcal, and ends at it"); got != want {
+			t.Errorf("%v: told %t", daily, got)
+		}
+	}
+}
+
+// What is usual is rounded outwards to whole kilocalories, so that no figure that
+// is written as usual is cautioned. By hand: 1.234 kg × 200 and × 600 are 246.8 and
+// 740.4 kcal; 0.57 kg are 114 and 342, 1.1 kg 220 and 660 exactly.
+func TestUsualOfAFerretAsItIsWritten(t *testing.T) {
+	for grams, usual := range map[units.Mass][2]units.Energy{1234: {246, 741}, 570: {114, 342}, 1100: {220, 660}} {
+		for daily, want := range map[units.Energy]bool{usual[0] - 1: true, usual[0]: false, usual[1]: false, usual[1] + 1: true} {
+			s := energy.Prescribed{Animal: animal(energy.Ferret, grams*units.Gram), Daily: daily, By: "Dr A. Example"}
+			text := fmt.Sprintf("(%v to %v)", usual[0], usual[1])
+			if got := told(t, s, text); got != want {
+				t.Errorf("%v of %v g: told of %s: %t", daily, float64(grams), text, got)
+			}
+		}
+	}
+}
+
+// A weight that stayed has no sign.
+func TestWeightThatStayed(t *testing.T) {
+	s := energy.Observed{Animal: animal(energy.Dog, 16*kg), Intake: 900, Over: 14 * energy.Day, Before: 16 * kg}
+	if text := estimate(t, s).Explain(); !strings.Contains(text, "weights   16 kg, then 16 kg: 0.0 %\n") {
+		t.Errorf("want 0.0 %% in\n%s", text)
 	}
 }

@@ -18,3 +18,17 @@ func TestKilometresTypedAsMetres(t *testing.T) {
 		}
 	}
 }
+
+// 70 km/h (ours) for all of 1440 minutes are 1680 km: so far a time is asked for
+// that could be taken, and beyond it none is.
+func TestTimeForTheFarthestDistance(t *testing.T) {
+	for _, tt := range []struct {
+		km   units.Length
+		want string
+	}{{1680, "minutes"}, {1681, "distance"}} {
+		_, err := timed(20*kg, tt.km*km, 1439).Estimate()
+		if fieldsOf(err) != tt.want {
+			t.Errorf("%v km: %v, want %s refused", float64(tt.km), err, tt.want)
+		}
+	}
+}
