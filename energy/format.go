@@ -42,14 +42,11 @@ func kcal(e units.Energy) string { return round(e.Kilocalories(), 0) + " kcal" }
 // kcal1 writes an energy to a tenth, for steps that are worked on.
 func kcal1(e units.Energy) string { return round(e.Kilocalories(), 1) + " kcal" }
 
-// A limit is rounded to the side that is taken, so that a figure that is typed as
-// it was read is not refused again.
-
-// up writes x with n decimals, rounded up.
-func up(x float64, n int) string { return round(math.Ceil(x*math.Pow10(n))/math.Pow10(n), n) }
-
-// down writes x with n decimals, rounded down.
-func down(x float64, n int) string { return round(math.Floor(x*math.Pow10(n))/math.Pow10(n), n) }
+// atLeast and atMost write a limit to the whole kilocalorie, rounded to the side
+// that is taken, so that a figure that is typed as it was read is not refused
+// again.
+func atLeast(e units.Energy) string { return kcal(units.Energy(math.Ceil(e.Kilocalories()))) }
+func atMost(e units.Energy) string  { return kcal(units.Energy(math.Floor(e.Kilocalories()))) }
 
 // dayCount writes a number of days.
 func dayCount(a Age) string {

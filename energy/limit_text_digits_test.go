@@ -69,6 +69,17 @@ func TestStoredFigureIsAskedForWithoutItsLastBits(t *testing.T) {
 	if err := json.Unmarshal([]byte(record("25.2 kcal")), &e); err != nil {
 		t.Error(err)
 	}
+
+	// By hand: 1.2 × 70 × √8 are 237.587878478680; what is asked for is taken.
+	cat := `{"stage":{"stage":"adult","animal":{"species":"cat","weight":"4 kg"},"status":"neutered"},"weight":"4 kg","basis":"current",` +
+		`"method":"factor_on_rer","daily":"237.6 kcal","low":"118.79393923934 kcal","high":"356.38181771802 kcal","reweigh":"2 wk"}`
+	const want = "237.5878784787 kcal"
+	if err := json.Unmarshal([]byte(cat), &e); err == nil || !strings.HasSuffix(err.Error(), "want "+want+", as the stage gives it") {
+		t.Errorf("%v, want %s asked for", err, want)
+	}
+	if err := json.Unmarshal([]byte(strings.Replace(cat, "237.6 kcal", want, 1)), &e); err != nil {
+		t.Error(err)
+	}
 }
 
 // A kilogram is written as one, and less in grams.

@@ -192,17 +192,17 @@ func TestTooLittleToLoseWeightOnNeedsAVeterinarian(t *testing.T) {
 			t.Errorf("%v, want 336 kcal", got)
 		}
 		s.Intake = 419
-		gatedBy(t, s, "daily energy", `energy: daily energy "335.2 kcal": under 336.0 kcal, which is 0.6 of the resting energy at ideal weight (560.0 kcal): `+
+		gatedBy(t, s, "daily energy", `energy: daily energy "335.2 kcal": under 336 kcal, which is 0.6 of the resting energy at ideal weight (560.0 kcal): `+
 			`too little food to lose weight on safely, or an input is wrong`+need)
 	}
 	// 2 % a week of a large dog: 1.2 × 70 × 60^0.75 = 1810.9, less 7920 × 1.2 / 7 =
 	// 1357.7, is 453.2 kcal; the resting energy at 60 / 1.4 kg is 1172.5,
-	// 0.6 of it 703.504, written rounded up: 703.5 would be refused.
+	// 0.6 of it 703.5, written rounded up.
 	giant := energy.WeightLoss{
 		Animal: energy.Animal{Species: energy.Dog, Weight: 60 * kg, Condition: energy.BCS9(9)},
 		Status: energy.Inactive, Rate: 2, Method: energy.Deficit,
 	}
-	gatedBy(t, giant, "daily energy", `energy: daily energy "453.2 kcal": under 703.6 kcal, which is 0.6 of the resting energy at ideal weight (1172.5 kcal): `+
+	gatedBy(t, giant, "daily energy", `energy: daily energy "453.2 kcal": under 704 kcal, which is 0.6 of the resting energy at ideal weight (1172.5 kcal): `+
 		`too little food to lose weight on safely, or an input is wrong`+need)
 }
 
