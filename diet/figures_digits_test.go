@@ -95,6 +95,9 @@ func TestSharesAtTheirEnds(t *testing.T) {
 		{[]units.Percent{50, 50.0000000009}, true, `diet: menu "50 % + 50.0000000009 % = 100.000000001 % and a rest": want shares of less than 100 % beside a rest, or no rest`},
 		{[]units.Percent{50, 49.5}, true, ""},
 		{[]units.Percent{0.5, 99.5}, false, ""},
+		{[]units.Percent{20, 80.000000001}, false, ""},
+		{[]units.Percent{99.999999999}, false, ""},
+		{[]units.Percent{99.999999999}, true, `diet: menu "99.999999999 % and a rest": want shares of less than 100 % beside a rest, or no rest`},
 	} {
 		var m diet.Menu
 		for _, p := range tt.shares {

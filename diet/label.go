@@ -84,7 +84,7 @@ func isFigure[Q units.Quantity](q Q) bool { return q >= 0 && q <= maxFigure }
 // isHalfStep reports whether half leaves an interval above zero. The half-step
 // of a figure that is not stated doesn't matter, but must be a number.
 func isHalfStep[Q units.Quantity](half, figure Q) bool {
-	return half == 0 || half > 0 && half <= maxFigure && (figure == 0 || half < figure)
+	return isFigure(half) && (figure == 0 || half < figure)
 }
 
 // checkFigure adds what is wrong with a figure and its half-step. The names are

@@ -100,6 +100,8 @@ func TestServingsNamedByAMass(t *testing.T) {
 		{"100 g", 100.6, false},
 		{"100 g", 99.5, true},
 		{"100 g", 99.4, false},
+		{"9 g", 9, true},
+		{"9 g", 5, false},
 		{"GRAM", 1, true},
 		{"GRAM", 5, false},
 		{"OZ", 28, true},

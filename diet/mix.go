@@ -126,10 +126,10 @@ func (m *Mix) batch() (batch, error) {
 		}
 		b.serving.EnergyHalfStep += max(d.Energy-d.Range.Low, d.Range.High-d.Energy).Energy(mass)
 	}
-	if !(m.Water >= 0 && m.Water <= maxFigure) {
+	if !isFigure(m.Water) {
 		errs = append(errs, refuse("mix.water", number(float64(m.Water))+" mL", "above 0 mL and at most 1e9, or none"))
 	}
-	if !(m.Made >= 0 && m.Made <= maxFigure) {
+	if !isFigure(m.Made) {
 		errs = append(errs, refuse("mix.made", number(float64(m.Made))+" mL", "above 0 mL and at most 1e9, or none if not known"))
 	} else if len(errs) == 0 && m.Made > 0 {
 		if err := m.checkMade(&b); err != nil {

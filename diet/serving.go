@@ -1,6 +1,7 @@
 package diet
 
 import (
+	"math"
 	"strings"
 
 	"example.org/bowlgram/internal/oneline"
@@ -57,8 +58,8 @@ func (s Serving) isCan() bool {
 // isEightOunces reports whether the cup was given the mass of eight ounces
 // (226.8 g), or its 240 mL as grams.
 func (s *Serving) isEightOunces() bool {
-	m := s.Mass
-	return (m >= 226.5*units.Gram && m < 227.5*units.Gram || m >= 239.5*units.Gram && m < 240.5*units.Gram) && s.isCup()
+	grams := math.Round(s.Mass.Grams())
+	return (grams == 227 || grams == 240) && s.isCup()
 }
 
 // isZero reports whether nothing is given. It is what == says, in less time.
