@@ -23,6 +23,7 @@ func TestParseLabelEnergy(t *testing.T) {
 		{"3.56 kcal/g", 3560, 5},
 		{"3.50 kcal/g", 3500, 5},
 		{"3500.0 kcal/kg", 3500, 0.05},
+		{"0 kcal/kg", 0, 5}, // a whole number that ends in 0
 		{"1489 kJ/100 g", 3558.795, 1.19503},
 		{"1490 kJ/100 g", 3561.185, 11.9503},
 		{"1615 kcal/lb", 3560.466, 1.10231},
