@@ -3,6 +3,7 @@ package portion
 import (
 	"encoding/json"
 	"math"
+	"strconv"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
@@ -46,7 +47,7 @@ func (r *Ration) UnmarshalJSON(data []byte) error {
 	if err != nil {
 		return err
 	}
-	if err := sameFoods(j.Foods, x.Len(), x.Portion); err != nil {
+	if err := sameFoods("ration", j.Foods, x.Len(), x.Portion, "by the need and the label"); err != nil {
 		return err
 	}
 	*r = x
@@ -55,10 +56,6 @@ func (r *Ration) UnmarshalJSON(data []byte) error {
 
 // near allows for the last bits in which a build may differ.
 func near(a, b float64) bool { return math.Abs(a-b) <= 1e-12*math.Abs(b) }
-
-func recordError(field, accepted string) error {
-	return &units.FieldError{Package: "portion", Field: "ration record", Value: field, Accepted: accepted}
-}
 
 // weighedJSON is the written form of a Weighed.
 type weighedJSON struct {
@@ -95,7 +92,7 @@ func (w *Weighed) UnmarshalJSON(data []byte) error {
 	if err != nil {
 		return err
 	}
-	if err := sameFoods(j.Foods, x.Len(), x.Portion); err != nil {
+	if err := sameFoods("weighed", j.Foods, x.Len(), x.Portion, "by the ration and the step"); err != nil {
 		return err
 	}
 	*w = x
@@ -114,24 +111,24 @@ func (p Portion) count() string {
 	return text
 }
 
-// sameFoods compares the foods of a record with those computed again.
-func sameFoods(got []Portion, n int, want func(int) Portion) error {
+// sameFoods compares the foods of a record of that name with those computed again,
+// which follow from what is said of them.
+func sameFoods(record string, got []Portion, n int, want func(int) Portion, from string) error {
 	if len(got) != n {
-		return recordError("foods", "as many as the menu has")
+		return unfit(record+".foods", strconv.Itoa(len(got))+" foods", strconv.Itoa(n)+", as many as the menu has", "")
 	}
-	for i, g := range got {
-		x := want(i)
-		if g.Food != x.Food {
-			return recordError("food "+g.Food, x.Food)
-		}
-		if g.Pieces != x.Pieces || g.Unit != x.Unit || g.Treat != x.Treat {
-			return recordError("pieces of "+g.Food, x.count())
-		}
-		if !near(float64(g.Mass), float64(x.Mass)) {
-			return recordError("mass of "+g.Food, trimmed(x.Mass)+" for the need and the label")
-		}
-		if !near(float64(g.Energy), float64(x.Energy)) {
-			return recordError("energy of "+g.Food, energyText(x.Energy))
+	for i := range got {
+		g, x := &got[i], want(i)
+		field := record + ".foods[" + strconv.Itoa(i) + "]."
+		switch {
+		case g.Food != x.Food:
+			return unfit(field+"food", g.Food, x.Food, "the foods stand as in the menu")
+		case g.Pieces != x.Pieces || g.Unit != x.Unit || g.Treat != x.Treat:
+			return unfit(field+"pieces", g.count(), x.count()+", as in the menu", "")
+		case !near(float64(g.Mass), float64(x.Mass)):
+			return unfit(field+"mass", massText(g.Mass), trimmed(x.Mass)+" of "+x.Food+", "+from, "")
+		case !near(float64(g.Energy), float64(x.Energy)):
+			return unfit(field+"energy", energyText(g.Energy), energyText(x.Energy)+" of "+x.Food+", "+from, "")
 		}
 	}
 	return nil

@@ -36,7 +36,7 @@ func TestEndsOfARecord(t *testing.T) {
 
 // A treat that is one piece, or a part of one, is named as it is given.
 func TestRecordOfOnePiece(t *testing.T) {
-	for n, want := range map[float64]string{1: `pieces of House biscuit": want 1 biscuit, a treat`, 0.5: `pieces of House biscuit": want none, weighed, a treat`} {
+	for n, want := range map[float64]string{1: `foods[1].pieces "1 biscuit": want 1 biscuit, a treat, as`, 0.5: `foods[1].pieces "none, weighed": want none, weighed, a treat, as`} {
 		w := weighedOn(t, prescribed(946), diet.Menu{
 			{Food: kibble, Amount: diet.Rest()}, {Food: biscuit, Amount: diet.Count(n, "biscuit"), Treat: true},
 		}, units.Gram)

@@ -23,7 +23,7 @@ func TestRationsAreRefused(t *testing.T) {
 		// The menu was left out: grams without a label.
 		{rationRecord, `{"need":` + storedNeed + `,"foods":` + storedFoods + `}`, field, `diet: menu "0 foods": want 1 to 8 foods`},
 		// The grams were left out.
-		{rationRecord, `{"need":` + storedNeed + `,"menu":` + storedMenu + `}`, field, `portion: ration record "foods": want as many as the menu has`},
+		{rationRecord, `{"need":` + storedNeed + `,"menu":` + storedMenu + `}`, field, `portion: ration.foods "0 foods": want 2, as many as the menu has`},
 		// A file cut off while it was written.
 		{rationRecord, storedRation[:len(storedRation)-30], other, `unexpected end of JSON input`},
 		// Two records run together.
@@ -49,31 +49,31 @@ func TestRationsAreRefused(t *testing.T) {
 		// Grams and energies that nobody has weighed.
 
 		// "A bit more", typed over the grams.
-		{rationRecord, swap(storedRation, `"250 g"`, `"300 g"`), field, `portion: ration record "mass of Tarnwick House Dog Dry": want 250.00 g for the need and the label`},
+		{rationRecord, swap(storedRation, `"250 g"`, `"300 g"`), field, `portion: ration.foods[0].mass "300 g": want 250.00 g of Tarnwick House Dog Dry, by the need and the label`},
 		// Two digits exchanged.
-		{rationRecord, swap(storedRation, `"250 g"`, `"205 g"`), field, `portion: ration record "mass of Tarnwick House Dog Dry": want 250.00 g for the need and the label`},
+		{rationRecord, swap(storedRation, `"250 g"`, `"205 g"`), field, `portion: ration.foods[0].mass "205 g": want 250.00 g of Tarnwick House Dog Dry, by the need and the label`},
 		// A point that slipped.
-		{rationRecord, swap(storedRation, `"250 g"`, `"25.0 g"`), field, `portion: ration record "mass of Tarnwick House Dog Dry": want 250.00 g for the need and the label`},
+		{rationRecord, swap(storedRation, `"250 g"`, `"25.0 g"`), field, `portion: ration.foods[0].mass "25 g": want 250.00 g of Tarnwick House Dog Dry, by the need and the label`},
 		// The energy of another day.
-		{rationRecord, swap(storedRation, `"890 kcal"`, `"980 kcal"`), field, `portion: ration record "energy of Tarnwick House Dog Dry": want 890 kcal`},
+		{rationRecord, swap(storedRation, `"890 kcal"`, `"980 kcal"`), field, `portion: ration.foods[0].energy "980 kcal": want 890 kcal of Tarnwick House Dog Dry, by the need and the label`},
 		// A corrected label under the old grams.
-		{rationRecord, swap(storedRation, `"3560 kcal/kg"`, `"3650 kcal/kg"`), field, `portion: ration record "mass of Tarnwick House Dog Dry": want 243.84 g for the need and the label`},
+		{rationRecord, swap(storedRation, `"3560 kcal/kg"`, `"3650 kcal/kg"`), field, `portion: ration.foods[0].mass "250 g": want 243.84 g of Tarnwick House Dog Dry, by the need and the label`},
 		// Two more biscuits, and no less food for them.
-		{rationRecord, swap(storedRation, `"amount":"2 biscuit"`, `"amount":"4 biscuit"`), field, `portion: ration record "mass of Tarnwick House Dog Dry": want 234.27 g for the need and the label`},
+		{rationRecord, swap(storedRation, `"amount":"2 biscuit"`, `"amount":"4 biscuit"`), field, `portion: ration.foods[0].mass "250 g": want 234.27 g of Tarnwick House Dog Dry, by the need and the label`},
 		// The day's energy changed, and not what it was made from.
 		{rationRecord, swap(storedRation, `"daily":"946 kcal","low"`, `"daily":"1046 kcal","low"`), field, `energy: daily "1046 kcal": want 946 kcal, as the stage gives it`},
 		// A third biscuit on the record only.
-		{rationRecord, swap(storedRation, `"pieces":2`, `"pieces":3`), field, `portion: ration record "pieces of House biscuit": want 2 biscuit, a treat`},
+		{rationRecord, swap(storedRation, `"pieces":2`, `"pieces":3`), field, `portion: ration.foods[1].pieces "3 biscuit, a treat": want 2 biscuit, a treat, as in the menu`},
 		// Biscuits that became cups.
-		{rationRecord, swap(storedRation, `"unit":"biscuit"`, `"unit":"cup"`), field, `portion: ration record "pieces of House biscuit": want 2 biscuit, a treat`},
+		{rationRecord, swap(storedRation, `"unit":"biscuit"`, `"unit":"cup"`), field, `portion: ration.foods[1].pieces "2 cup, a treat": want 2 biscuit, a treat, as in the menu`},
 		// A treat that is to count as food.
-		{rationRecord, swap(storedRation, `,"treat":true}]}`, `,"treat":false}]}`), field, `portion: ration record "pieces of House biscuit": want 2 biscuit, a treat`},
+		{rationRecord, swap(storedRation, `,"treat":true}]}`, `,"treat":false}]}`), field, `portion: ration.foods[1].pieces "2 biscuit": want 2 biscuit, a treat, as in the menu`},
 		// The can of the same brand.
-		{rationRecord, swap(storedRation, `[{"food":"Tarnwick House Dog Dry","mass"`, `[{"food":"Tarnwick House Dog Wet","mass"`), field, `portion: ration record "food Tarnwick House Dog Wet": want Tarnwick House Dog Dry`},
+		{rationRecord, swap(storedRation, `[{"food":"Tarnwick House Dog Dry","mass"`, `[{"food":"Tarnwick House Dog Wet","mass"`), field, `portion: ration.foods[0].food "Tarnwick House Dog Wet": want Tarnwick House Dog Dry (the foods stand as in the menu)`},
 		// The foods in alphabetical order.
-		{rationRecord, `{"need":` + storedNeed + `,"menu":` + storedMenu + `,"foods":[` + storedBiscuit + `,` + storedDry + `]}`, field, `portion: ration record "food House biscuit": want Tarnwick House Dog Dry`},
+		{rationRecord, `{"need":` + storedNeed + `,"menu":` + storedMenu + `,"foods":[` + storedBiscuit + `,` + storedDry + `]}`, field, `portion: ration.foods[0].food "House biscuit": want Tarnwick House Dog Dry (the foods stand as in the menu)`},
 		// The biscuits struck out.
-		{rationRecord, `{"need":` + storedNeed + `,"menu":` + storedMenu + `,"foods":[` + storedDry + `]}`, field, `portion: ration record "foods": want as many as the menu has`},
+		{rationRecord, `{"need":` + storedNeed + `,"menu":` + storedMenu + `,"foods":[` + storedDry + `]}`, field, `portion: ration.foods "1 foods": want 2, as many as the menu has`},
 
 		// Figures of a ration that are none.
 
@@ -88,11 +88,11 @@ func TestRationsAreRefused(t *testing.T) {
 		// More than any number holds.
 		{rationRecord, swap(storedRation, `"250 g"`, `"1e999 kg"`), parse, `portion: ration: units: mass "1e999 kg": out of range`},
 		// More than any bowl holds.
-		{rationRecord, swap(storedRation, `"250 g"`, `"1e300 kg"`), field, `portion: ration record "mass of Tarnwick House Dog Dry": want 250.00 g for the need and the label`},
+		{rationRecord, swap(storedRation, `"250 g"`, `"1e300 kg"`), field, `portion: ration.foods[0].mass "1` + strings.Repeat("0", 300) + ` kg": want 250.00 g of Tarnwick House Dog Dry, by the need and the label`},
 		// A sign from a difference.
-		{rationRecord, swap(storedRation, `"250 g"`, `"-250 g"`), field, `portion: ration record "mass of Tarnwick House Dog Dry": want 250.00 g for the need and the label`},
+		{rationRecord, swap(storedRation, `"250 g"`, `"-250 g"`), field, `portion: ration.foods[0].mass "-250 g": want 250.00 g of Tarnwick House Dog Dry, by the need and the label`},
 		// Grams that were never filled in.
-		{rationRecord, swap(storedRation, `"250 g"`, `null`), field, `portion: ration record "mass of Tarnwick House Dog Dry": want 250.00 g for the need and the label`},
+		{rationRecord, swap(storedRation, `"250 g"`, `null`), field, `portion: ration.foods[0].mass "0 g": want 250.00 g of Tarnwick House Dog Dry, by the need and the label`},
 		// The energy density in the place of the energy.
 		{rationRecord, swap(storedRation, `"890 kcal"`, `"890 kcal/kg"`), parse, `portion: ration: units: energy "890 kcal/kg": "kcal/kg" is a unit of energy density: want kcal, kJ, Mcal, MJ, cal_th or J`},
 		// A number in quotes.
@@ -103,9 +103,9 @@ func TestRationsAreRefused(t *testing.T) {
 		// Names in a ration.
 
 		// Bytes that clear a terminal.
-		{rationRecord, swap(storedRation, `[{"food":"Tarnwick House Dog Dry","mass"`, `[{"food":"Tarnwick\u0000House\u001b[2J","mass"`), field, `portion: ration record "food Tarnwick\x00House\x1b[2J": want Tarnwick House Dog Dry`},
+		{rationRecord, swap(storedRation, `[{"food":"Tarnwick House Dog Dry","mass"`, `[{"food":"Tarnwick\u0000House\u001b[2J","mass"`), field, `portion: ration.foods[0].food "Tarnwick\x00House\x1b[2J": want Tarnwick House Dog Dry (the foods stand as in the menu)`},
 		// A page pasted where the name goes.
-		{rationRecord, swap(storedRation, `[{"food":"Tarnwick House Dog Dry","mass"`, `[{"food":"`+strings.Repeat("x", 1<<20)+`","mass"`), field, `portion: ration record "food xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx…": want Tarnwick House Dog Dry`},
+		{rationRecord, swap(storedRation, `[{"food":"Tarnwick House Dog Dry","mass"`, `[{"food":"`+strings.Repeat("x", 1<<20)+`","mass"`), field, `portion: ration.foods[0].food "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx…": want Tarnwick House Dog Dry (the foods stand as in the menu)`},
 		// A list of every food in store.
 		{rationRecord, swap(storedRation, `"menu":[`, `"menu":[`+strings.Repeat(storedItem+`,`, 9)), field, `diet: menu "11 foods": want at most 8`},
 
@@ -120,7 +120,7 @@ func TestRationsAreRefused(t *testing.T) {
 		// A file cut off while it was written.
 		{weighedRecord, storedWeighed[:len(storedWeighed)/2], other, `unexpected end of JSON input`},
 		// Grams without what they were made from.
-		{weighedRecord, `{"ration":null,"step":"1 g","foods":` + storedFoods + `}`, field, `portion: ration record "foods": want as many as the menu has`},
+		{weighedRecord, `{"ration":null,"step":"1 g","foods":` + storedFoods + `}`, field, `portion: weighed.foods "2 foods": want 0, as many as the menu has`},
 		// Nothing, weighed on a good scale.
 		{weighedRecord, `{"ration":null,"step":"1 g","foods":[]}`, field, `portion: ration "": want a ration from Weigh (its error was not looked at?)`},
 		// The step under another name.
@@ -155,18 +155,18 @@ func TestRationsAreRefused(t *testing.T) {
 		// Kilograms for grams: nothing is left of the ration.
 		{weighedRecord, swap(storedWeighed, `"step":"1 g"`, `"step":"1 kg"`), scale, `portion: 250.00 g of Tarnwick House Dog Dry a day is less than half a step of a 1 kg scale: want a finer scale`},
 		// Another scale under the old grams.
-		{weighedRecord, swap(storedWeighed, `"step":"1 g"`, `"step":"3 g"`), field, `portion: ration record "mass of Tarnwick House Dog Dry": want 249.00 g for the need and the label`},
+		{weighedRecord, swap(storedWeighed, `"step":"1 g"`, `"step":"3 g"`), field, `portion: weighed.foods[0].mass "250 g": want 249.00 g of Tarnwick House Dog Dry, by the ration and the step`},
 
 		// Weighed grams that nobody has weighed.
 
 		// One gram more, typed over it.
-		{weighedRecord, swap(storedWeighed, `"step":"1 g","foods":[{"food":"Tarnwick House Dog Dry","mass":"250 g"`, `"step":"1 g","foods":[{"food":"Tarnwick House Dog Dry","mass":"251 g"`), field, `portion: ration record "mass of Tarnwick House Dog Dry": want 250.00 g for the need and the label`},
+		{weighedRecord, swap(storedWeighed, `"step":"1 g","foods":[{"food":"Tarnwick House Dog Dry","mass":"250 g"`, `"step":"1 g","foods":[{"food":"Tarnwick House Dog Dry","mass":"251 g"`), field, `portion: weighed.foods[0].mass "251 g": want 250.00 g of Tarnwick House Dog Dry, by the ration and the step`},
 		// The same in the exact ration below it.
-		{weighedRecord, swap(storedWeighed, `"menu":`+storedMenu+`,"foods":[{"food":"Tarnwick House Dog Dry","mass":"250 g"`, `"menu":`+storedMenu+`,"foods":[{"food":"Tarnwick House Dog Dry","mass":"251 g"`), field, `portion: ration record "mass of Tarnwick House Dog Dry": want 250.00 g for the need and the label`},
+		{weighedRecord, swap(storedWeighed, `"menu":`+storedMenu+`,"foods":[{"food":"Tarnwick House Dog Dry","mass":"250 g"`, `"menu":`+storedMenu+`,"foods":[{"food":"Tarnwick House Dog Dry","mass":"251 g"`), field, `portion: ration.foods[0].mass "251 g": want 250.00 g of Tarnwick House Dog Dry, by the need and the label`},
 		// Broth added to the bowl.
-		{weighedRecord, swap(storedWeighed, `"step":"1 g","foods":[`, `"step":"1 g","foods":[{"food":"broth","mass":"50 g","energy":"10 kcal"},`), field, `portion: ration record "foods": want as many as the menu has`},
+		{weighedRecord, swap(storedWeighed, `"step":"1 g","foods":[`, `"step":"1 g","foods":[{"food":"broth","mass":"50 g","energy":"10 kcal"},`), field, `portion: weighed.foods "3 foods": want 2, as many as the menu has`},
 		// The grams struck out.
-		{weighedRecord, `{"ration":` + storedRation + `,"step":"1 g","foods":[]}`, field, `portion: ration record "foods": want as many as the menu has`},
+		{weighedRecord, `{"ration":` + storedRation + `,"step":"1 g","foods":[]}`, field, `portion: weighed.foods "0 foods": want 2, as many as the menu has`},
 		// Grams as a bare number of their own.
 		{weighedRecord, `{"ration":` + storedRation + `,"step":"1 g","foods":` + storedFoods + `,"grams":250}`, other, `portion: weighed: json: unknown field "grams": want ration, step or foods`},
 	})
