@@ -81,6 +81,7 @@ func TestPuppiesAtTheBoundsOfAgeAndWeight(t *testing.T) {
 		{8 * energy.Month, 24.9 * kg, 0, 0, "25 kg or more when grown", false},
 		{8*energy.Week - 1, 3 * kg, 10 * kg, energy.Klein2019, "over 8 weeks old", true},
 		{8 * energy.Week, 3 * kg, 10 * kg, energy.Klein2019, "over 8 weeks old", false},
+		{0, 3 * kg, 10 * kg, energy.Klein2019, "over 8 weeks old", false}, // not given
 	} {
 		s := energy.Growth{
 			Animal:      energy.Animal{Species: energy.Dog, Weight: tt.weight, Age: tt.age, Condition: energy.BCS9(5)},

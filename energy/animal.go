@@ -88,7 +88,7 @@ func (a Animal) check(gated bool) units.ErrorList {
 		faults = append(faults, refuse("ideal weight", a.Ideal.String(), "above 0 g, or none if not recorded", ""))
 	} else if a.Ideal > 0 && a.Weight > 0 && !a.idealIsLikely() {
 		faults = append(faults, refuse("ideal weight", a.Ideal.String(),
-			"a weight from half to three times the current "+a.Weight.String(), "pounds for kilograms?"))
+			"a weight from half to three times the current "+readable(a.Weight), "pounds for kilograms?"))
 	}
 	if a.DaysUnfed < 0 {
 		faults = append(faults, refuse("days unfed", strconv.Itoa(a.DaysUnfed), "0 or more whole days", ""))

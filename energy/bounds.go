@@ -2,7 +2,6 @@ package energy
 
 import (
 	"math"
-	"strconv"
 
 	"example.org/bowlgram/units"
 )
@@ -65,17 +64,16 @@ func (a Animal) checkWeight(table []bounds, stage string) error {
 	if !(a.Weight > 0) || math.IsInf(float64(a.Weight), 0) {
 		return refuse("weight", a.Weight.String(), accepted, "")
 	}
-	typed := strconv.FormatFloat(a.Weight.Kilograms(), 'f', -1, 64)
 	var hint []string
 	if w := a.Weight / 1000; b.contains(w) {
-		hint = append(hint, "grams? "+typed+" g is "+short(w.Kilograms())+" kg")
+		hint = append(hint, "grams? "+typed(a.Weight.Kilograms())+" g is "+short(w.Kilograms())+" kg")
 	}
 	if w := units.Mass(a.Weight.Kilograms()) * units.Pound; b.contains(w) {
-		hint = append(hint, "pounds? "+typed+" lb is "+round(w.Kilograms(), 2)+" kg")
+		hint = append(hint, "pounds? "+typed(a.Weight.Kilograms())+" lb is "+round(w.Kilograms(), 2)+" kg")
 	}
 	if a.Weight < b.low {
 		if w := a.Weight * 1000; b.contains(w) {
-			hint = append(hint, "kilograms? "+strconv.FormatFloat(a.Weight.Grams(), 'f', -1, 64)+" kg is in range")
+			hint = append(hint, "kilograms? "+typed(a.Weight.Grams())+" kg is in range")
 		}
 		if stage == anAdult && anyStage[a.Species].contains(a.Weight) {
 			grows := "growth has equations of its own: Growth"

@@ -15,8 +15,15 @@ func round(x float64, n int) string { return strconv.FormatFloat(x, 'f', n, 64) 
 
 // short writes x in kilograms as people do: at most three decimals, no
 // trailing zeros.
-func short(x float64) string {
-	s := round(x, 3)
+func short(x float64) string { return trimmed(x, 3) }
+
+// typed writes x as somebody may have typed it, without the last bits of a
+// conversion.
+func typed(x float64) string { return trimmed(x, 6) }
+
+// trimmed writes x with at most n decimals, one or more, and no trailing zeros.
+func trimmed(x float64, n int) string {
+	s := round(x, n)
 	for s[len(s)-1] == '0' {
 		s = s[:len(s)-1]
 	}
@@ -42,11 +49,11 @@ func kcal(e units.Energy) string { return round(e.Kilocalories(), 0) + " kcal" }
 // kcal1 writes an energy to a tenth, for steps that are worked on.
 func kcal1(e units.Energy) string { return round(e.Kilocalories(), 1) + " kcal" }
 
-// atLeast and atMost write a limit to the whole kilocalorie, rounded to the side
+// atLeast and atMost round a limit to whole kilocalories, or grams, on the side
 // that is taken, so that a figure that is typed as it was read is not refused
 // again.
-func atLeast(e units.Energy) string { return kcal(units.Energy(math.Ceil(e.Kilocalories()))) }
-func atMost(e units.Energy) string  { return kcal(units.Energy(math.Floor(e.Kilocalories()))) }
+func atLeast[Q units.Energy | units.Mass](q Q) Q { return Q(math.Ceil(float64(q))) }
+func atMost[Q units.Energy | units.Mass](q Q) Q  { return Q(math.Floor(float64(q))) }
 
 // dayCount writes a number of days.
 func dayCount(a Age) string {

@@ -127,7 +127,7 @@ func (s Gestation) checkBefore() error {
 	switch ratio := float64(a.Weight / before); {
 	case !(minPerBefore <= ratio && ratio <= maxPerBefore):
 		return refuse(field, before.String(),
-			"one from which the current "+a.Weight.String()+" is at most 50 % less or 75 % more", "pounds for kilograms?")
+			"one from which the current "+readable(a.Weight)+" is at most 50 % less or 75 % more", "pounds for kilograms?")
 	case emaciated(a.Weight, before):
 		return &VeterinarianError{
 			Field: field, Value: before.String(),

@@ -157,13 +157,13 @@ func (s Growth) checkWeights() units.ErrorList {
 	switch {
 	case len(faults) > 0:
 	case w > adult:
-		faults = append(faults, refuse("weight", w.String(), "at most the expected adult weight of "+adult.String(),
+		faults = append(faults, refuse("weight", w.String(), "at most the expected adult weight of "+readable(atMost(adult)),
 			"grown: Adult; or one of the two is in other units"))
 	case s.Animal.Age == 0 && w < youngPart*adult:
 		faults = append(faults, refuse("age", "", "an age, for an animal below 15 % of its adult weight",
 			"under 4 wk it gets half as much: Nursling"))
 	case w < smallestPart*adult:
-		faults = append(faults, refuse("weight", w.String(), "at least a fiftieth of the expected adult weight of "+adult.String(),
+		faults = append(faults, refuse("weight", w.String(), "at least a fiftieth of the expected adult weight of "+readable(adult),
 			"one of the two is in other units, or it is still nursing: Nursling"))
 	}
 	return faults

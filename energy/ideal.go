@@ -66,7 +66,7 @@ func IdealWeight(a Animal, m Method) (Target, error) {
 	}
 	if a.Ideal > 2*a.Weight && a.idealIsLikely() {
 		// A score can't tell how thin an animal is that weighs less than half.
-		faults = append(faults, refuse("ideal weight", a.Ideal.String(), "at most twice the current "+a.Weight.String(), "pounds for kilograms?"))
+		faults = append(faults, refuse("ideal weight", a.Ideal.String(), "at most twice the current "+readable(atMost(a.Weight)), "pounds for kilograms?"))
 	}
 	m = a.idealMethod(m)
 	faults = append(faults, a.checkIdeal(m)...)

@@ -103,3 +103,67 @@ func TestNoNextWeighingWhereNoneIsSaid(t *testing.T) {
 		}
 	}
 }
+
+// Pounds make kilograms of nine decimals. What is held against them is written to
+// the gram, on the side that is taken: 5.9 lb are 2.676194983 kg.
+func TestLimitThatIsAnotherWeightIsTakenAsItIsWritten(t *testing.T) {
+	const lb = units.Pound
+	fat := energy.Animal{Species: energy.Cat, Weight: 5.9 * lb, Condition: energy.BCS9(6)}
+	thin := energy.Animal{Species: energy.Cat, Weight: 5.9 * lb, Condition: energy.BCS9(4)}
+	for _, tt := range []struct {
+		text    string
+		with    func(units.Mass) energy.Stage
+		refused units.Mass
+		taken   units.Mass // 0: that is no weight which is written
+	}{
+		{"want at most the expected adult weight of 2.676 kg", func(w units.Mass) energy.Stage { return kitten(w, 5.9*lb, 200) }, 2677, 2676},
+		{"want below the current 2.676 kg", func(w units.Mass) energy.Stage {
+			a := fat
+			a.Ideal = w
+			return energy.WeightLoss{Animal: a}
+		}, 2677, 2676},
+		{"want above the current 2.677 kg", func(w units.Mass) energy.Stage {
+			a := thin
+			a.Ideal = w
+			return energy.WeightGain{Animal: a}
+		}, 2676, 2677},
+		{"want a weight from half to three times the current 2.676 kg", func(w units.Mass) energy.Stage {
+			a := thin
+			a.Ideal = w
+			return energy.Adult{Animal: a, Status: energy.Neutered}
+		}, 9000, 0},
+		{"want a weight between half and twice the current 2.676 kg", func(w units.Mass) energy.Stage {
+			return energy.Observed{Animal: thin, Intake: 180, Before: w}
+		}, 9000, 0},
+		{"want one from which the current 2.676 kg is at most 50 % less or 75 % more", func(w units.Mass) energy.Stage {
+			return energy.Gestation{Animal: thin, WeightBeforeMating: w}
+		}, 9000, 0},
+		{"a fiftieth of the expected adult weight of 53.524 kg", func(w units.Mass) energy.Stage { return puppy(w, 118*lb, 30) }, 1000, 0},
+		{"one and a half times the current 267.6 g", func(w units.Mass) energy.Stage {
+			s := nursling(energy.Dog, 0.59*lb, 10)
+			s.DayBefore = w
+			return s
+		}, 100, 0},
+	} {
+		if err := failure(tt.with(tt.refused)); err == nil || !strings.Contains(err.Error(), tt.text) {
+			t.Errorf("%v: %v\nwant %s", tt.refused, err, tt.text)
+		}
+		if tt.taken != 0 {
+			estimate(t, tt.with(tt.taken))
+		}
+	}
+	a := energy.Animal{Species: energy.Cat, Weight: 5.9 * lb, Ideal: 5.353 * kg}
+	if _, err := energy.IdealWeight(a, 0); err == nil || !strings.Contains(err.Error(), "at most twice the current 2.676 kg") {
+		t.Errorf("%v, want twice 2.676 kg", err)
+	}
+}
+
+// A slip is asked back to the milligram at most: 48.8 lb are
+// 22.135307656 kg.
+func TestSlipIsAskedBackWithoutTheLastBitsOfAConversion(t *testing.T) {
+	_, err := energy.Adult{Animal: animal(energy.Cat, 48.8*units.Pound), Status: energy.Neutered}.Estimate()
+	var fault *units.FieldError
+	if !errors.As(err, &fault) || fault.Hint != "pounds? 22.135308 lb is 10.04 kg" {
+		t.Errorf("%v, want 22.135308 lb asked back", err)
+	}
+}

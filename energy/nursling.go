@@ -154,7 +154,7 @@ func (s Nursling) checkDayBefore() error {
 		return nil // the weight itself is refused
 	case s.DayBefore < minPerDay*w || maxPerDay*w < s.DayBefore:
 		return refuse("day before", s.DayBefore.String(),
-			"a weight from two thirds to one and a half times the current "+w.String(),
+			"a weight from two thirds to one and a half times the current "+readable(w),
 			"another animal, or grams, kilograms and ounces mixed?")
 	}
 	return nil

@@ -89,7 +89,7 @@ func (s Observed) check() units.ErrorList {
 		add(refuse("weight before", s.Before.String(), "above 0 g, or none if it was not weighed", ""))
 	} else if ratio := float64(a.Weight / s.Before); s.Before > 0 && a.Weight > 0 && !(minPerStart <= ratio && ratio <= maxPerStart) {
 		add(refuse("weight before", s.Before.String(),
-			"a weight between half and twice the current "+a.Weight.String(), "pounds for kilograms?"))
+			"a weight between half and twice the current "+readable(a.Weight), "pounds for kilograms?"))
 	}
 	return faults
 }

@@ -131,7 +131,7 @@ func (s WeightGain) checkUnderweight() units.ErrorList {
 		faults = append(faults, refuse("condition", a.Condition.String(), "at most 5/9 or 3/5 for weight gain", "overweight: WeightLoss"))
 	}
 	if 0 < a.Ideal && a.Ideal <= a.Weight {
-		faults = append(faults, refuse("ideal weight", a.Ideal.String(), "above the current "+a.Weight.String()+" for weight gain", "nothing to gain: Adult"))
+		faults = append(faults, refuse("ideal weight", a.Ideal.String(), "above the current "+readable(atLeast(a.Weight))+" for weight gain", "nothing to gain: Adult"))
 	}
 	return faults
 }

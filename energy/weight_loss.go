@@ -91,7 +91,7 @@ func (s WeightLoss) Estimate() (Estimate, error) {
 	if e.Daily < lossGate*atIdeal {
 		return Estimate{}, &VeterinarianError{
 			Field: "daily energy", Value: kcal1(e.Daily),
-			Reason: "under " + atLeast(lossGate*atIdeal) + ", which is 0.6 of the resting energy at ideal weight (" + kcal1(atIdeal) + "): too little food to lose weight on safely, or an input is wrong",
+			Reason: "under " + kcal(atLeast(lossGate*atIdeal)) + ", which is 0.6 of the resting energy at ideal weight (" + kcal1(atIdeal) + "): too little food to lose weight on safely, or an input is wrong",
 			Need:   needDaily,
 		}
 	}
@@ -207,7 +207,7 @@ func (a Animal) checkOverweight() units.ErrorList {
 		faults = append(faults, refuse("condition", a.Condition.String(), "5/9 or 3/5 and more for weight loss", notOverweight))
 	}
 	if 0 < a.Weight && a.Weight <= a.Ideal {
-		faults = append(faults, refuse("ideal weight", a.Ideal.String(), "below the current "+a.Weight.String()+" for weight loss", notOverweight))
+		faults = append(faults, refuse("ideal weight", a.Ideal.String(), "below the current "+readable(atMost(a.Weight))+" for weight loss", notOverweight))
 	}
 	return faults
 }
@@ -263,7 +263,7 @@ func (a Animal) checkIntake(intake units.Energy, m Method) error {
 		return refuse("intake", intake.String(), accepted, "")
 	}
 	if usual, what, ok := a.usual(); ok && intake > absurdHigh*usual.High {
-		return refuse("intake", intake.String(), "at most "+atMost(absurdHigh*usual.High)+" a day, far above "+what, slips(intake, usual))
+		return refuse("intake", intake.String(), "at most "+kcal(atMost(absurdHigh*usual.High))+" a day, far above "+what, slips(intake, usual))
 	}
 	return a.checkEaten(intake)
 }
@@ -281,7 +281,7 @@ func (a Animal) checkEaten(intake units.Energy) error {
 	if least := lossGate * rer(w); intake < least {
 		return &VeterinarianError{
 			Field: "intake", Value: intake.String(),
-			Reason: "under " + atLeast(least) + ", which is 0.6 of the resting energy (" + kcal(rer(w)) + "): an animal that eats so little must be seen, or the intake is wrong",
+			Reason: "under " + kcal(atLeast(least)) + ", which is 0.6 of the resting energy (" + kcal(rer(w)) + "): an animal that eats so little must be seen, or the intake is wrong",
 			Need:   needDaily,
 		}
 	}

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/units"
 )
 
@@ -79,5 +80,14 @@ func TestIntakeOfTheMostThatIsTaken(t *testing.T) {
 		if err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("%v: %v, want %s", intake, err, want)
 		}
+	}
+}
+
+// Below 85 % of the ideal weight (ours) it is said of the animal, else of the
+// plan, so that the cause is asked for in every case, and once.
+func TestCauseOfALossIsAskedForOnce(t *testing.T) {
+	for _, w := range []units.Mass{16.9 * kg, 17 * kg, 17.1 * kg} {
+		a := energy.Animal{Species: energy.Dog, Weight: w, Ideal: 20 * kg, Condition: energy.BCS9(4)}
+		cautioned(t, energy.WeightGain{Animal: a}, advice.Warn, "find the cause of the loss before feeding for gain")
 	}
 }

@@ -86,7 +86,7 @@ func (s Work) Estimate() (Estimate, error) {
 	}
 	if most := workMost * rer(w); e.Daily > most {
 		return Estimate{}, refuse("distance", s.Distance.String(),
-			"a day of at most 15 times the resting energy, "+atMost(most)+": this one is "+atLeast(e.Daily),
+			"a day of at most 15 times the resting energy, "+kcal(atMost(most))+": this one is "+kcal(atLeast(e.Daily)),
 			"metres for kilometres? then it is "+short(s.Distance.Kilometres()/1000)+" km")
 	}
 	return e, nil
