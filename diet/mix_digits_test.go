@@ -105,3 +105,29 @@ func TestKindsThatHaveAMean(t *testing.T) {
 		}
 	}
 }
+
+// What water is stirred into weighs what a liquid does, 0.95 to 1.2 g/mL (ours),
+// however little the water is: 0.6 g and half a millilitre are 1.1 g. Without it
+// 0.5 to 1.5 g/mL will do (ours).
+func TestALittleWaterInAMix(t *testing.T) {
+	powder := diet.Food{Name: "powder", Form: diet.Powder, Label: diet.Label{Energy: 5000}}
+	for _, tt := range []struct {
+		grams units.Mass
+		water units.Volume
+		made  units.Volume
+		want  bool
+	}{
+		{0.6, 0.5, 1, true},
+		{0.6, 0.5, 0.85, false},
+		{1.1, 0, 0.85, true},
+	} {
+		m := diet.Mix{Form: diet.Wet, Parts: []diet.Part{{Food: powder, Amount: diet.Fixed(tt.grams)}}, Water: tt.water, Made: tt.made}
+		f, err := m.Food()
+		if (err == nil) != tt.want {
+			t.Errorf("%v and %v in %v: %v", tt.grams, tt.water, tt.made, err)
+		}
+		if tt.want && f.Label.Others[0].Name != "mL" { // first of the units, so that no empty one is written
+			t.Errorf("%+v", f.Label.Others)
+		}
+	}
+}
