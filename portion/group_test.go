@@ -120,12 +120,15 @@ func TestAnimalsThatNeedABowlOfTheirOwn(t *testing.T) {
 	diabetic.Circumstances = energy.Diabetic
 	unfed := animalOf(energy.Cat, 4.3, 0)
 	unfed.DaysUnfed = 1
+	thin := animalOf(energy.Cat, 3.6, 0)
+	thin.Condition, thin.Ideal = energy.BCS9(3), 4200*units.Gram
 	g := portion.Group{penPlan(t, "Nettle", 3.9, diet.Only(catDry))}
 	for _, m := range []struct {
 		name  string
 		stage energy.Stage
 	}{
 		{"Larkin", energy.WeightLoss{Animal: fat}},
+		{"Teasel", energy.WeightGain{Animal: thin}},
 		{"Mudge", energy.Refeeding{Animal: animalOf(energy.Cat, 4.2, 0), Ladder: energy.FullLadder(), Day: 1, By: "Dr Ysolde Crake"}},
 		{"Pip", energy.Adult{Animal: diabetic, Status: energy.Neutered}},
 		{"Set", givenCat(200)},
@@ -155,7 +158,8 @@ func TestAnimalsThatNeedABowlOfTheirOwn(t *testing.T) {
 		}
 	}
 	want := []string{
-		"Larkin needs a bowl of its own: weight loss", "Mudge needs a bowl of its own: refeeding",
+		"Larkin needs a bowl of its own: weight loss", "Teasel needs a bowl of its own: weight gain",
+		"Mudge needs a bowl of its own: refeeding",
 		"Pip needs a bowl of its own: diabetic", "Set needs a bowl of its own: a prescribed amount",
 		"Custard needs a bowl of its own: it has not eaten",
 		"Kit needs a bowl of its own: growing", "Dam needs a bowl of its own: lactating",

@@ -144,4 +144,8 @@ func TestRefusedMeals(t *testing.T) {
 			t.Errorf("%d meals: dst came back as %v", n, got)
 		}
 	}
+	got, err := ration.AppendMeals(kept, 2, 0)
+	if err == nil || err.Error() != `portion: scale step "0 g": want 1 mg to 1 kg, as in 0.1 g, 1 g or 5 g` || len(got) != 1 || got[0] != kept[0] {
+		t.Errorf("no step: %v, %v", got, err)
+	}
 }

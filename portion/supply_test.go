@@ -250,6 +250,9 @@ func TestSuppliesRefused(t *testing.T) {
 		{"infinite store", func(s *portion.Supply) { s.Store[0].Mass = units.Mass(math.Inf(1)) }, `portion: store[0].mass "not a finite number": want 0 kg to 1000000 kg`},
 		{"store twice", func(s *portion.Supply) { s.Store[1] = s.Store[0] }, `portion: store[1].food "Tarnwick House Dog Dry": want each food once (it is store[0] too)`},
 		{"another record", func(s *portion.Supply) { s.Store[0].Food = changed }, `portion: store[0].food "Tarnwick House Dog Dry": want one record of a food for every plan and the store (the label was changed? weigh the plans that use it again)`},
+		{"another record in a plan", func(s *portion.Supply) {
+			s.Plans[1].Weighed = weighedOn(t, prescribed(400), diet.Only(changed), units.Gram)
+		}, `portion: plans[1].weighed "Tarnwick House Dog Dry": want one record of a food for every plan and the store (the label was changed? weigh the plans that use it again)`},
 		{"no name", func(s *portion.Supply) { s.Store[0].Food.Name = "" }, `portion: store[0].food "": want a name`},
 	} {
 		s := good
