@@ -3,6 +3,7 @@ package energy
 import (
 	"math"
 	"strconv"
+	"strings"
 
 	"example.org/bowlgram/units"
 )
@@ -23,14 +24,7 @@ func typed(x float64) string { return trimmed(x, 6) }
 
 // trimmed writes x with at most n decimals, one or more, and no trailing zeros.
 func trimmed(x float64, n int) string {
-	s := round(x, n)
-	for s[len(s)-1] == '0' {
-		s = s[:len(s)-1]
-	}
-	if s[len(s)-1] == '.' {
-		s = s[:len(s)-1]
-	}
-	return s
+	return strings.TrimSuffix(strings.TrimRight(round(x, n), "0"), ".")
 }
 
 // cube writes the third power of x with a decimal, and a small one with four
