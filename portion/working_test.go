@@ -97,4 +97,3 @@ func TestTimetableJudgesATreatAtOnce(t *testing.T) {
 		}
 	}
 }
-
