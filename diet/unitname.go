@@ -28,10 +28,11 @@ func wordSet(words string) map[string]bool {
 // isMeasure reports whether name, without a number before it, begins with a word
 // of measures. It doesn't allocate.
 func isMeasure(name string) bool {
-	word := name // by hand: every row of a roster comes here twice
-	for word != "" && (word[0] == '+' || word[0] == '-' || endsWord(word[0])) {
-		word = word[1:]
+	start := 0 // by hand: every row of a roster comes here twice
+	for start < len(name) && (name[start] == '+' || name[start] == '-' || endsWord(name[start])) {
+		start++
 	}
+	word := name[start:]
 	for i := range len(word) {
 		if endsWord(word[i]) {
 			word = word[:i]
