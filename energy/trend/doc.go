@@ -36,5 +36,6 @@
 //
 // Bad input is a *units.FieldError, all faults of one log together as a
 // units.ErrorList; a refusal for safety is package energy's
-// *energy.VeterinarianError. The result is then zero.
+// *energy.VeterinarianError. The result is then zero, but for Litter.Reports,
+// which gives those of the nurslings without a fault.
 package trend

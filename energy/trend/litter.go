@@ -82,23 +82,31 @@ const maxFeeds = 24
 
 // Reports returns a page for each nursling, in the order given. Each is fed by
 // its own newest weight, and a day's milk is split into Feeds, or into as many
-// more as keep a feed within the stomach. All faults of all nurslings come back
-// at once, those of energy.Nursling among them, and a newest weight that is
-// older than yesterday: there is no amount from it.
+// more as keep a feed within the stomach.
+//
+// One nursling's slip doesn't hide another's alarm: the reports of those without
+// a fault come back, each with its name, and an error for the others. Their faults
+// come all at once, those of energy.Nursling among them, and a newest weight that
+// is older than yesterday: there is no amount from it. Nurslings of one name have
+// no reports, since nobody could tell whose they are. A fault of the litter itself
+// (its species, birth, milk or feeds, today, or that it has no nurslings) leaves
+// no reports.
 func (l Litter) Reports(today Date) ([]Report, error) {
 	faults := l.check(today)
-	reports := make([]Report, len(l.Nurslings))
+	ofLitter := len(faults) > 0
+	unnamed, nameless := l.checkNames()
+	faults = append(faults, unnamed...)
+	var reports []Report
 	for i, n := range l.Nurslings {
 		r, err := l.report(n, today)
-		if err != nil {
+		switch {
+		case err != nil:
 			faults = append(faults, named(err, "nursling "+strconv.Itoa(i+1)+n.inLine())...)
+		case !ofLitter && !nameless[n.Name]:
+			reports = append(reports, r)
 		}
-		reports[i] = r
 	}
-	if err := faults.Err(); err != nil {
-		return nil, err
-	}
-	return reports, nil
+	return reports, faults.Err()
 }
 
 func (l Litter) check(today Date) units.ErrorList {
@@ -119,19 +127,29 @@ func (l Litter) check(today Date) units.ErrorList {
 	if len(l.Nurslings) == 0 {
 		faults = append(faults, refuse("nurslings", "0", "one or more", ""))
 	}
-	names := make(map[string]bool)
+	return faults
+}
+
+// checkNames returns the faults of the names, and the names that tell nobody
+// which nursling is meant.
+func (l Litter) checkNames() (faults units.ErrorList, refused map[string]bool) {
+	seen := make(map[string]bool)
+	refused = make(map[string]bool)
 	for i, n := range l.Nurslings {
 		switch field := "nursling " + strconv.Itoa(i+1) + " name"; {
 		case n.Name == "":
 			faults = append(faults, refuse(field, "", "a name", "not given"))
 		case !oneline.Fits(n.Name):
 			faults = append(faults, refuse(field, n.Name, oneline.Wanted, ""))
-		case names[n.Name]:
+		case seen[n.Name]:
 			faults = append(faults, refuse(field, n.Name, "each name once", "stands twice"))
+		default:
+			seen[n.Name] = true
+			continue
 		}
-		names[n.Name] = true
+		refused[n.Name] = true
 	}
-	return faults
+	return faults, refused
 }
 
 // report makes the page of one nursling.
