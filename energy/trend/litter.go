@@ -154,7 +154,7 @@ func (l Litter) checkNames() (faults units.ErrorList, refused map[string]bool) {
 
 // report makes the page of one nursling.
 func (l Litter) report(n Nursling, today Date) (Report, error) {
-	if err := n.Weights.check(today).Err(); err != nil || !l.Born.isValid() {
+	if err := n.Weights.check(today, 0).Err(); err != nil || !l.Born.isValid() {
 		return Report{}, err
 	}
 	if len(n.Weights) == 0 {

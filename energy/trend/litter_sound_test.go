@@ -43,7 +43,8 @@ func TestOneSlipHidesNoOtherAlarm(t *testing.T) {
 		{"the only one", box(logs, "Pim"), nil, "trend: nursling 1 Pim" + slip},
 		{"no name", box(logs, "", "Moth"), []string{"Moth"}, `trend: nursling 1 name "": want a name (not given)`},
 		{
-			"one name twice", box(logs, "Fen", "Moth", "Fen"), []string{"Moth"},
+			"one name twice", box(logs, "Fen", "Moth", "Fen"),
+			[]string{"Moth"},
 			`trend: nursling 3 name "Fen": want each name once (stands twice)`,
 		},
 		{

@@ -51,7 +51,7 @@ const fewestDays = 14
 // logs, too few or missing days, and a requirement that comes out at nothing or
 // less, which no animal has.
 func NewRequirement(weights Weights, intake Intake, today Date) (Requirement, error) {
-	faults := slices.Concat(weights.check(today), intake.check(today))
+	faults := slices.Concat(weights.check(today, 0), intake.check(today))
 	if err := faults.Err(); err != nil {
 		return Requirement{}, err
 	}

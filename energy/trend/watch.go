@@ -100,7 +100,7 @@ func (w Watch) check() units.ErrorList {
 	if s := w.Animal.Species; s == 0 || s > energy.Other {
 		faults = append(faults, refuse("species", s.String(), "dog, cat, ferret or other", ""))
 	}
-	faults = append(faults, w.Weights.check(w.Today)...)
+	faults = append(faults, w.Weights.check(w.Today, grownFrom(w.Animal, w.Today, w.Plan.Since))...)
 	faults = append(faults, w.Appetites.check(w.Today)...)
 	faults = append(faults, w.Intake.check(w.Today)...)
 	if w.Animal.Age < 0 {

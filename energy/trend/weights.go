@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 
+	"example.org/bowlgram/energy"
 	"example.org/bowlgram/units"
 )
 
@@ -17,13 +18,22 @@ const maxLog = 7500
 // Check returns every fault of the log at once: a day that is missing, in the
 // future of today, twice there or out of order, a weight that is none, a scale
 // whose step is not given, and a weight that can't follow the ones before it
-// (half of it or less, or 1.75 times it or more: ours) unless it is Confirmed.
-// The last kind says which slip would explain it.
+// unless it is Confirmed. The last kind says which slip would explain it.
+//
+// Half of the weight before it or less can't follow it, and 1.75 times it or more
+// (ours) only where the animal can have grown so in the days between: by 14 % a day,
+// as the fastest puppies do at first (Alves 2020), and by 300 g a day at most (ours:
+// giant puppies gain more than 200). So a nursling's weight may double in a week, and
+// over weeks pounds for kilograms pass for growth, unless the next weighing takes it
+// back. A Watch whose animal was a year old, and the Next of a Plan, know that it is
+// grown and keep to 1.75 times.
 func (l Weights) Check(today Date) error {
-	return l.check(today).Err()
+	return l.check(today, 0).Err()
 }
 
-func (l Weights) check(today Date) units.ErrorList {
+// check takes the day from which on the animal is known to be grown, zero where
+// it is not.
+func (l Weights) check(today, grown Date) units.ErrorList {
 	if err := checkToday(today); err != nil {
 		return units.ErrorList{err}
 	}
@@ -48,7 +58,7 @@ func (l Weights) check(today Date) units.ErrorList {
 	if len(faults) > 0 {
 		return faults
 	}
-	return l.slips()
+	return l.slips(grown)
 }
 
 // heaviest is the heaviest animal that package energy takes in any stage.
@@ -73,22 +83,68 @@ const (
 	slipHigh = 1.75
 )
 
-// follows reports whether a weight can follow another.
-func follows(w, before units.Mass) bool { return slipLow*before < w && w < slipHigh*before }
+// What an animal can grow. The puppies of Alves 2020 gain exp(0.13084) - 1 = 14 % on
+// their first day and less from day to day: 2.31 times their weight at birth in 7
+// days, 4.55 times in 14. A giant puppy gains more than 200 g a day (Book of
+// Proceedings, I PetFeeding, 2017, p. 23); half as much again is ours.
+const (
+	fastestGrowth = 1.14 // times the weight, a day
+	mostGrowth    = 300 * units.Gram
+)
+
+// follows reports whether a weight can follow another, of a grown animal or with
+// the days in which it may have grown.
+func follows(w, before units.Mass, grew Date) bool {
+	byShare := before * units.Mass(math.Pow(fastestGrowth, float64(grew)))
+	most := max(slipHigh*before, min(byShare, before+units.Mass(float64(mostGrowth)*float64(grew))))
+	return slipLow*before < w && w < most
+}
+
+// follows reports whether the i-th weight can follow another of the log, of an
+// animal that is grown from a day on.
+func (l Weights) follows(i, before int, grown Date) bool {
+	grew := l[i].Date - l[before].Date
+	if grown != 0 && l[before].Date >= grown {
+		grew = 0
+	}
+	return follows(l[i].Weight, l[before].Weight, grew)
+}
+
+// grownFrom returns the day from which on an animal is known to be grown: that of
+// a year of age (ours), or the first of a plan to lose weight. Zero is not known.
+func grownFrom(a energy.Animal, today, plan Date) Date {
+	if a.Age <= 0 || a.Circumstances.Has(energy.Growing) {
+		return plan
+	}
+	year := max(today-Date(min(a.Age, oldest)-energy.Year), firstDate)
+	if plan == 0 {
+		return year
+	}
+	return min(plan, year)
+}
+
+// oldest is the oldest animal that package energy takes.
+const oldest = 40 * energy.Year
 
 // slips returns the weights that can't follow the ones before them. Where the
 // second weighing and the third agree with each other, it is the first that is
-// wrong.
-func (l Weights) slips() units.ErrorList {
+// wrong; and where one falls back from what only growth explains to what it was
+// before, it is the one between.
+func (l Weights) slips(grown Date) units.ErrorList {
 	var faults units.ErrorList
-	good := 0 // the last weighing that is not in doubt
+	good, before := 0, 0 // the last weighing that is not in doubt, and the one before
 	for i := 1; i < len(l); i++ {
-		if l[i].Confirmed || follows(l[i].Weight, l[good].Weight) {
+		if l[i].Confirmed || l.follows(i, good, grown) {
+			good, before = i, good
+			continue
+		}
+		if !l[0].Confirmed && i == 1 && len(l) > 2 && l.follows(2, 1, grown) && !l.follows(2, 0, grown) {
+			faults = append(faults, l.slip(0, 1))
 			good = i
 			continue
 		}
-		if !l[0].Confirmed && i == 1 && len(l) > 2 && follows(l[2].Weight, l[1].Weight) && !follows(l[2].Weight, l[0].Weight) {
-			faults = append(faults, l.slip(0, 1))
+		if rose := l[good].Weight >= slipHigh*l[before].Weight; rose && !l[good].Confirmed && l[i].Weight < l[good].Weight && l.follows(i, before, grown) {
+			faults = append(faults, l.slip(good, before))
 			good = i
 			continue
 		}
