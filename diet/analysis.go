@@ -43,7 +43,7 @@ const roundoffPercent = 1e-9
 // Every constituent that is neither given, in None nor covered by Defaults is
 // a [*units.FieldError], and so is a figure that no food can have, all of them
 // in a [units.ErrorList]; figures that come to more than 100 % are an
-// [*AnalysisError].
+// [*AnalysisError], and so are fewer of them that come to more than 105 % (ours).
 func (a Analysis) NFE() (units.Percent, error) {
 	full, assumed, err := a.complete(a.Defaults)
 	if err != nil {
@@ -70,12 +70,26 @@ func (a *Analysis) rest() units.Percent {
 	return nfe
 }
 
+// overflow returns an [*AnalysisError] where what is given comes to so much more
+// than the whole that rounding and bounds can't be why, whatever is missing.
+func (a *Analysis) overflow() error {
+	if sum := a.sum(); sum > 100+smallExcess {
+		return &AnalysisError{Analysis: *a, Sum: sum, NFE: a.rest()}
+	}
+	return nil
+}
+
 // complete returns a with its defaults filled in, and which of the figures
 // those are; or every fault of a and everything that is still missing.
 func (a Analysis) complete(form Form) (full Analysis, assumed Constituents, err error) {
 	var errs units.ErrorList
 	if !a.isSound(form) {
 		a.faults(&errs, form)
+	}
+	if len(errs) == 0 {
+		if err := a.overflow(); err != nil {
+			return Analysis{}, 0, err
+		}
 	}
 	full = a
 	for _, c := range constituents {

@@ -92,7 +92,7 @@ func (a *Analysis) faults(errs *units.ErrorList, form Form) {
 type AnalysisError struct {
 	Analysis Analysis      // with the defaults filled in
 	Assumed  Constituents  // the figures that are defaults
-	Sum      units.Percent // of the five constituents
+	Sum      units.Percent // of the constituents that are known
 	NFE      units.Percent // 100 - Sum, below zero
 }
 

@@ -38,7 +38,7 @@ func (a Analysis) DryMatter(content units.Percent) (DryMatter, error) {
 }
 
 // AsFed returns a content of the dry matter as one of the food as fed, as
-// [Analysis.DryMatter] undoes.
+// [Analysis.DryMatter] undoes. Neither says whether a food can hold so much.
 func (a Analysis) AsFed(content DryMatter) (units.Percent, error) {
 	dry, err := a.dry()
 	if err != nil {

@@ -38,8 +38,8 @@ var (
 )
 
 // Cautions returns what must be said when f is all that the animal a eats: of
-// its label, and of whom it is for. The most severe come first. What [Food.Density]
-// refuses is left to it.
+// its label, and of whom it is for. The most severe come first. Of the zero Animal
+// only what does not depend on one. What [Food.Density] refuses is left to it.
 func (f Food) Cautions(a energy.Animal) []advice.Caution {
 	c := f.labelCautions(nil)
 	c = f.speciesCautions(c, a.Species, true)
@@ -113,11 +113,15 @@ func (f *Food) labelCautions(c []advice.Caution) []advice.Caution {
 // predictionCautions says what is to be said of a predicted energy, where there
 // is no other, and where the analysis doesn't fit the energy of the label.
 func (f *Food) predictionCautions(c []advice.Caution, d Density) []advice.Caution {
-	if d.Origin != Predicted && (f.Analysis.Protein == 0 || f.Analysis.Fat == 0) {
+	over := f.Analysis.overflow()
+	if d.Origin != Predicted && over == nil && (f.Analysis.Protein == 0 || f.Analysis.Fat == 0) {
 		return c // no analysis to predict from
 	}
 	var said []advice.Caution
 	p, err := f.predicted()
+	if over != nil {
+		err = over // also where the species, and so the equation, is not known
+	}
 	var sum *AnalysisError
 	switch {
 	case errors.As(err, &sum):
@@ -200,7 +204,11 @@ func (f *Food) plausibility(c []advice.Caution, d Density) []advice.Caution {
 		return " at " + number(float64(f.Analysis.Moisture)) + " % moisture"
 	}
 	if most := f.mostDoubtless(); f.Form != FatOrOil && d.Energy > most {
-		warn("is more than foods hold" + water() + ", about " + density(most) + " at most, unless it is a fat or an oil: is it as fed?")
+		foods := "foods"
+		if !known && most < mostUsual {
+			foods = "wet foods"
+		}
+		warn("is more than " + foods + " hold" + water() + ", about " + density(most) + " at most, unless it is a fat or an oil: is it as fed?")
 	}
 	if least := leastUsual * units.EnergyDensity(f.dryMatter()); f.Form != Liquid && known && d.Energy < least {
 		warn("is little" + water() + ", where foods hold " + density(least) + " or more: is it kcal/lb, kJ/100 g, or for another food?")

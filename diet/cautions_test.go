@@ -101,7 +101,7 @@ func TestCautions(t *testing.T) {
 		{
 			"too rich for wet", with(dogFood, func(f *diet.Food) { f.Label, f.Form, f.Analysis.Moisture = diet.Label{Energy: 4650}, diet.Wet, 0 }),
 			energy.Animal{Species: energy.Dog},
-			[]said{{advice.Warn, "label of Tarnwick House Dog Dry: 4650 kcal/kg is more than foods hold, about 2600 kcal/kg at most, unless it is a fat or an oil: is it as fed?", advice.Ours}},
+			[]said{{advice.Warn, "label of Tarnwick House Dog Dry: 4650 kcal/kg is more than wet foods hold, about 2600 kcal/kg at most, unless it is a fat or an oil: is it as fed?", advice.Ours}},
 		},
 		{
 			"too poor", with(dogFood, func(f *diet.Food) {

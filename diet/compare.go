@@ -1,6 +1,10 @@
 package diet
 
-import "example.org/bowlgram/units"
+import (
+	"strconv"
+
+	"example.org/bowlgram/units"
+)
 
 // Comparison is one row of foods set side by side, on the bases on which foods
 // of different water can be compared. What the label of the food doesn't tell is
@@ -27,20 +31,41 @@ type Comparison struct {
 // unawares, nor a guaranteed content against a typical one: Origin and Kind say
 // what it is. Nothing is rounded.
 //
-// All faults come back at once: those of [Food.Density] for each food. Whether
-// a label can be trusted is said by [Food.Cautions].
+// All faults come back at once: those of [Food.Density] for each food, and an
+// [*AnalysisError] for an analysis of more than 105 % (ours), since its contents
+// would be set side by side. A fault names the food by its place, as in foods[1].
+// Whether a label can be trusted is said by [Food.Cautions].
 func Compare(foods ...Food) ([]Comparison, error) {
 	var errs units.ErrorList
 	rows := make([]Comparison, len(foods))
 	for i := range foods {
 		if err := rows[i].of(&foods[i]); err != nil {
-			errs = append(errs, err)
+			errs = append(errs, ofFood(err, i)...)
 		}
 	}
 	if len(errs) > 0 {
 		return nil, errs.Err()
 	}
 	return rows, nil
+}
+
+// ofFood puts the place of a food before the field of each fault. Other errors
+// name what they are of.
+func ofFood(err error, i int) units.ErrorList {
+	list, ok := err.(units.ErrorList)
+	if !ok {
+		list = units.ErrorList{err}
+	}
+	named := make(units.ErrorList, len(list))
+	for k, err := range list {
+		if field, ok := err.(*units.FieldError); ok {
+			at := *field
+			at.Field = "foods[" + strconv.Itoa(i) + "]." + at.Field
+			err = &at
+		}
+		named[k] = err
+	}
+	return named
 }
 
 // mcal is the energy that contents and costs are compared for.
@@ -53,6 +78,9 @@ func (c *Comparison) of(f *Food) error {
 		return err
 	}
 	a := &f.Analysis
+	if err := a.overflow(); err != nil {
+		return err
+	}
 	*c = Comparison{Food: f.Name, Energy: d.Energy, Origin: d.Origin, Cost: f.Label.Packs.cost(d.Energy.Mass(mcal))}
 	if d.Serving.Mass > 0 {
 		c.Serving = d.Serving

@@ -90,8 +90,8 @@ func TestCompareLeavesOutWhatIsNotKnown(t *testing.T) {
 
 func TestCompareRefusesEveryLabelAtOnce(t *testing.T) {
 	rows, err := diet.Compare(diet.Food{Label: diet.Label{Energy: -1}}, milkPowder(), diet.Food{})
-	const want = `diet: label.energy "-1 kcal/kg": want above 0 kcal/kg and at most 1e9, or none if not stated; ` +
-		`diet: label "": want kcal/kg as fed, or the kcal and the grams of one serving (ask the manufacturer for kcal/kg as fed)`
+	const want = `diet: foods[0].label.energy "-1 kcal/kg": want above 0 kcal/kg and at most 1e9, or none if not stated; ` +
+		`diet: foods[2].label "": want kcal/kg as fed, or the kcal and the grams of one serving (ask the manufacturer for kcal/kg as fed)`
 	if rows != nil || errorText(err) != want {
 		t.Errorf("%+v, %v\nwant %s", rows, err, want)
 	}

@@ -5,11 +5,12 @@ import "example.org/bowlgram/units"
 // Density is the energy density of a food as fed, and how it was come by.
 type Density struct {
 	Energy units.EnergyDensity              `json:"energy"` // as fed
-	Range  units.Range[units.EnergyDensity] `json:"range"`  // what the rounding of a label's figures leaves possible; Energy alone where it is predicted
+	Range  units.Range[units.EnergyDensity] `json:"range"`  // what the rounding of the figures that Energy is from leaves possible; Energy alone where it is predicted, which nothing bounds
 	Origin Origin                           `json:"origin"`
 	// Gap is how far kcal/kg and the figures of the serving disagree beyond
 	// their rounding: larger / smaller - 1 between the nearest ends of the two
-	// intervals. It is 0 where they agree or only two figures are given.
+	// intervals. It is 0 where they agree, and where fewer than all three are
+	// given, so that there is nothing to agree.
 	Gap float64 `json:"gap,omitzero"`
 	// Serving is that of the label, with the figure that was missing, if two
 	// of the three were given. The half-steps stay those of the label.
@@ -54,7 +55,7 @@ func (f *Food) density() (Density, error) {
 		d.complete()
 		return d, nil // an analysis holds no more than it can
 	default:
-		return Density{}, l.missing()
+		return Density{}, f.missing()
 	}
 	if d.Origin == Stated && l.Serving.Energy > 0 && l.Serving.Mass > 0 {
 		d.Gap = gap(d.Range, l.Serving.impliedRange())
@@ -77,30 +78,35 @@ func (d *Density) complete() {
 }
 
 // missing says what is needed to weigh the food by.
-func (l *Label) missing() error {
-	unit := l.Serving.unit()
+func (f *Food) missing() error {
+	s := &f.Label.Serving
+	unit := s.unit()
+	hint := "ask the manufacturer for kcal/kg as fed"
+	if f.Analysis.Protein > 0 && f.Analysis.Fat > 0 {
+		hint += ", or name the equation that predicts it from the analysis: Predictor"
+	}
 	switch {
-	case l.Serving.Energy > 0:
+	case s.Energy > 0:
 		return &units.FieldError{
 			Package:  "diet",
 			Field:    "label",
-			Value:    number(float64(l.Serving.Energy)) + " kcal/" + unit,
+			Value:    number(float64(s.Energy)) + " kcal/" + unit,
 			Accepted: "kcal/kg as fed, or the grams of one " + unit + ", beside it",
-			Hint:     "ask the manufacturer for kcal/kg or for grams per " + unit + ", or weigh " + l.Serving.measure() + " several times and take the mean",
+			Hint:     s.howToWeigh(),
 		}
-	case l.Serving.Mass > 0:
+	case s.Mass > 0:
 		return &units.FieldError{
 			Package:  "diet",
 			Field:    "label",
-			Value:    number(float64(l.Serving.Mass)) + " g/" + unit,
+			Value:    number(float64(s.Mass)) + " g/" + unit,
 			Accepted: "kcal/kg as fed, or the kcal of one " + unit + ", beside it",
-			Hint:     "ask the manufacturer for kcal/kg as fed",
+			Hint:     hint,
 		}
 	}
 	return &units.FieldError{
 		Package:  "diet",
 		Field:    "label",
 		Accepted: "kcal/kg as fed, or the kcal and the grams of one serving",
-		Hint:     "ask the manufacturer for kcal/kg as fed",
+		Hint:     hint,
 	}
 }

@@ -19,7 +19,10 @@
 // A [Mix] is foods stirred together, with water or without: [Mix.Food] is the
 // food they make, by mass, and [Food.PerVolume] its kcal/mL once the volume it
 // fills is measured. A mix that is for none of the animals that its parts are for
-// says so ([NoSpecies], [NoStage]). [Compare] sets foods side by side.
+// says so ([NoSpecies], [NoStage]). The day of a ration made at home is one:
+// Mix.Food, [Food.Density], [Analysis.Profile] and an Adequacy say what it holds.
+// [Compare] sets foods side by side; [Pack.Cost] is the price of a mass of food, as of
+// a day's or, with Density.Energy.Mass, of 1000 kcal.
 //
 // # Menus
 //
@@ -41,12 +44,16 @@
 // # Bases
 //
 // The figures of a label are as fed, the basis of the calorie content statement
-// (AAFCO Model Regulation PF9): a [units.Percent], a [units.EnergyDensity]. One
-// of dry matter that was typed as fed is refused where the moisture gives it
-// away. The other bases are types of their own, so that the compiler refuses
-// one for the other: [DryMatter], [PerMcal], [PerMJ], [EnergyShare], and
-// [DryEnergy] for kcal/kg of dry matter. With the dry matter dm, 1 - moisture,
-// and the energy density e in kcal/kg:
+// (AAFCO Model Regulation PF9): a [units.Percent], a [units.EnergyDensity]. An
+// energy of dry matter that was typed as fed is refused where the moisture gives it
+// away; contents of dry matter come to more than the whole with the moisture, which
+// is a caution, and an [AnalysisError] where they are computed with. The other
+// bases are types of their own, so that the compiler refuses one for the other:
+// [DryMatter], [PerMcal], [PerMJ], [EnergyShare], and [DryEnergy] for kcal/kg of dry
+// matter. [Analysis.AsFed] and [Analysis.DryMatter] go from one to the other,
+// [Analysis.AsFedEnergy] and [Analysis.DryEnergy] for energy, and [GramsPerMcal] and
+// the methods of the types between the others. With the dry matter dm, 1 -
+// moisture, and the energy density e in kcal/kg:
 //
 //	% of dry matter  = % as fed / dm
 //	g/1000 kcal      = % as fed x 10000 / e
@@ -73,8 +80,10 @@
 // equation and get the cat's, cautioned. The published mean absolute difference
 // from measured energy is 6.7 % for the first and 5.1 % for the last (Jewell and
 // Jackson 2023); studies disagree on which is less biased. The four-step
-// equation comes out some 4 to 7 % above modified Atwater (our arithmetic on
-// thirteen compositions), so that two foods are compared by the same one. A label
+// equation comes out some 4 to 7 % above modified Atwater for most prepared foods
+// (our arithmetic on thirteen compositions), 12 % for a lean wet one and less than it
+// where fibre is a sixth of the dry matter, so that two foods are compared by the
+// same one. A label
 // further from the prediction than that difference brings a note, than twice as
 // much a warning (ours). Guarantees are bounds, and what is predicted from them
 // is cautioned as low.
@@ -140,6 +149,9 @@
 //	 "analysis":{"moisture":"9 %"}}
 //
 // What is not stated is left out. A null member is not stated, a null record
-// leaves the receiver as it was. Unknown members, unknown words and bare
-// numbers are errors, and an error leaves the receiver as it was.
+// leaves the receiver as it was. In what goes in, foods and what they are made of,
+// menus, mixes, profiles and adequacies, an unknown member, one that stands twice, an
+// unknown word and a bare number are errors, and an error leaves the receiver as it
+// was. What comes out, as a [Density], is written for others to read and is not
+// checked when it is read back.
 package diet

@@ -53,7 +53,9 @@ const (
 // of a "batch", all of m, and where Made is given the mass of an "mL", so that
 // it can be counted in either: [Count](45, "mL"). [Food.PerVolume] gives its
 // kcal/mL. The energy is what the labels of the parts come to, with the
-// rounding of those labels; [Density.Origin] is [Derived].
+// rounding of those labels and, as a label has it, half a gram of the batch: make
+// the mix of a whole batch. [Density.Origin] is [Derived], also where the energy of
+// a part is predicted, which [Mix.Cautions] says.
 //
 // A figure of the analysis is the mean of the parts by mass, water included,
 // where every part has it or asks for a default; where guaranteed figures meet
@@ -79,6 +81,7 @@ func (m Mix) Food() (Food, error) {
 		Label:    Label{Serving: b.serving},
 		Analysis: m.analysis(&b),
 	}
+	f.Predictor = b.predictor
 	if m.Made > 0 {
 		f.Label.Others[0] = Serving{Name: millilitreText, Mass: b.serving.Mass / units.Mass(m.Made.Millilitres())}
 	}
@@ -94,6 +97,7 @@ type batch struct {
 	serving       Serving
 	water         units.Mass   // added, and in the parts whose moisture is known
 	complementary units.Energy // from the parts that are
+	predictor     Predictor    // of the energy of all parts; zero where one is stated, or by another
 }
 
 // batch adds up m, or returns everything that is wrong with it.
@@ -114,6 +118,15 @@ func (m *Mix) batch() (batch, error) {
 		if err != nil {
 			errs = append(errs, err)
 			continue
+		}
+		by := Predictor(0)
+		if d.Origin == Predicted {
+			by = m.Parts[i].Food.Predictor
+		}
+		if i == 0 {
+			b.predictor = by
+		} else if by != b.predictor {
+			b.predictor = 0
 		}
 		b.masses[i] = mass
 		b.serving.Mass += mass

@@ -44,7 +44,7 @@ func TestRefusedMixes(t *testing.T) {
 			m.Parts[0].Food.Label.Others[0].Name = "scoop"
 			m.Parts[0].Amount = diet.Count(2, "scoop")
 		}), `diet: label.others "scoop": want the grams or the kcal of one scoop`},
-		{"a food without energy", with(func(m *diet.Mix) { m.Parts[0].Food.Label = diet.Label{} }), `diet: label "": want kcal/kg as fed, or the kcal and the grams of one serving (ask the manufacturer for kcal/kg as fed)`},
+		{"a food without energy", with(func(m *diet.Mix) { m.Parts[0].Food.Label = diet.Label{} }), `diet: label "": want kcal/kg as fed, or the kcal and the grams of one serving (ask the manufacturer for kcal/kg as fed, or name the equation that predicts it from the analysis: Predictor)`},
 		{"less than no water", water(-1), `diet: mix.water "-1 mL": want above 0 mL and at most 1e9, or none`},
 		{"water that is no number", water(units.Volume(math.NaN())), `diet: mix.water "NaN mL": want above 0 mL and at most 1e9, or none`},
 		{"less than no volume", made(-1), `diet: mix.made "-1 mL": want above 0 mL and at most 1e9, or none if not known`},

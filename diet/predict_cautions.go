@@ -67,7 +67,7 @@ func (p *Prediction) kindCautions(c []advice.Caution) []advice.Caution {
 		return c
 	}
 	assumed := advice.Caution{
-		Level: advice.Note, Text: p.Assumed.list() + " of the food: not given, a default is taken (by modified_atwater 1 % more would be 35 kcal/kg less)", Source: ours,
+		Level: advice.Note, Text: p.Assumed.list() + " of the food: not given, a default is taken (" + p.onePercent() + " less)", Source: ours,
 	}
 	if p.Assumed.Has(Moisture) {
 		assumed.Level = advice.Warn
@@ -76,6 +76,16 @@ func (p *Prediction) kindCautions(c []advice.Caution) []advice.Caution {
 		assumed.Text += "; it is an average among bounds"
 	}
 	return append(c, assumed)
+}
+
+// onePercent says what 1 % of a constituent that holds no energy, in the place of
+// NFE, would take away: 10 g of 3.5 or 4 kcal. By the four steps it is another
+// figure for every food.
+func (p *Prediction) onePercent() string {
+	if p.Predictor == Atwater {
+		return "by atwater 1 % more would be 40 kcal/kg"
+	}
+	return "by modified_atwater 1 % more would be 35 kcal/kg"
 }
 
 // scopeCautions says where the equation is not made for the food.
@@ -123,8 +133,15 @@ func (p Predictor) miss() float64 {
 
 // Apart returns how far the energy d of a label is from p: label / predicted -
 // 1, above 0 where the label has more, from the nearest end of the rounding of
-// d. It is 0 where p lies in that interval.
+// d, which is d.Energy alone where it has no Range. It is 0 where p lies in that
+// interval, and for the zero Prediction and the zero Density.
 func (p Prediction) Apart(d Density) float64 {
+	if p.Energy == 0 || d.Energy == 0 {
+		return 0
+	}
+	if d.Range == (units.Range[units.EnergyDensity]{}) {
+		d.Range.Low, d.Range.High = d.Energy, d.Energy
+	}
 	at := units.Range[units.EnergyDensity]{Low: p.Energy, High: p.Energy}
 	switch {
 	case gap(at, d.Range) == 0:

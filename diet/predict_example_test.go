@@ -51,7 +51,7 @@ func ExampleFood_Predict() {
 	p, err := bag.Predict(bag.Predictor, 0)
 	fmt.Println(p.Cautions()[0].Text, err)
 	// Output:
-	// diet: label "": want kcal/kg as fed, or the kcal and the grams of one serving (ask the manufacturer for kcal/kg as fed)
+	// diet: label "": want kcal/kg as fed, or the kcal and the grams of one serving (ask the manufacturer for kcal/kg as fed, or name the equation that predicts it from the analysis: Predictor)
 	// 3465 kcal/kg predicted <nil>
 	// the energy is predicted from guarantees, which are bounds: the food usually holds more, so that the grams come out too many; ask for the typical analysis <nil>
 }

@@ -32,12 +32,18 @@ type Profile struct {
 // may not be one, so ask for the typical analysis.
 //
 // A figure that no food can have, an energy that isn't above zero, and one that
-// is too little for the protein or the fat are a [*units.FieldError], several at
-// once a [units.ErrorList].
+// is too little for the protein or the fat are a [*units.FieldError], figures that
+// come to more than 105 % (ours) an [*AnalysisError], several at once a
+// [units.ErrorList].
 func (a Analysis) Profile(e units.EnergyDensity) (Profile, error) {
 	var errs units.ErrorList
 	if !a.isSound(a.Defaults) {
 		a.faults(&errs, a.Defaults)
+	}
+	if len(errs) == 0 {
+		if err := a.overflow(); err != nil {
+			errs = append(errs, err)
+		}
 	}
 	if !isPositive(float64(e)) {
 		errs = append(errs, refuse("energy", number(float64(e))+" kcal/kg", "above 0 kcal/kg as fed"))

@@ -42,6 +42,14 @@ func (s *Serving) measure() string {
 	return "the food of one " + s.unit()
 }
 
+// howToWeigh says where the mass of one serving is to be had from.
+func (s *Serving) howToWeigh() string {
+	if m := massNamed(s.Name); m > 0 {
+		return s.Name + " means " + number(float64(m)) + " g: give that as its mass"
+	}
+	return "ask the manufacturer for kcal/kg or for grams per " + s.unit() + ", or weigh " + s.measure() + " several times and take the mean"
+}
+
 func (s *Serving) isCup() bool { return strings.Contains(strings.ToLower(s.Name), "cup") }
 
 // isCan reports whether the serving is what wet food comes in.

@@ -7,7 +7,9 @@ import (
 
 // FieldError is one input that was refused: which, what was given, what would
 // have been accepted and, where one is likely, the slip behind it. Every
-// package of the library reports bad input with it.
+// package of the library reports bad input with it. A text that is not of the form
+// is a [*ParseError], and what is wrong with JSON itself, as a member of unknown
+// name or one that stands twice, an error without a type.
 type FieldError struct {
 	Package  string // the package that refused, as in "energy"
 	Field    string // what was wrong, as in "weight"
