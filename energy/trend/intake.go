@@ -49,8 +49,12 @@ const (
 
 // Check returns every fault of the log at once: a day that is missing, in the
 // future of today or out of order, a food without a name or with a line break in
-// it, one food twice in a meal, more left than was offered, an energy density
-// that no food has.
+// it, one food twice in a meal, more left than was offered, an energy density above
+// that of pure fat, or more than twice or less than half the middle one of the food
+// of that name (ours): another food has another name. How much an animal can eat is
+// not known here: NewRequirement, UnderThird and Watch, which know its weight,
+// refuse a day of more than 20 times its resting energy (ours; sled dogs in a race
+// need almost 15 times, SACN 5th ed., p. 259). See Doubts for what is less.
 func (l Intake) Check(today Date) error { return l.check(today).Err() }
 
 func (l Intake) check(today Date) units.ErrorList {
@@ -90,7 +94,81 @@ func (l Intake) check(today Date) units.ErrorList {
 		}
 		faults = append(faults, s.checkAmounts(field)...)
 	}
+	if len(faults) > 0 {
+		return faults
+	}
+	return l.checkDensities()
+}
+
+// checkDensities returns the densities of a log without other faults that the
+// others of the same name speak against.
+func (l Intake) checkDensities() units.ErrorList {
+	const most = 2
+	var faults units.ErrorList
+	foods := byFood(l, func(s Served) units.EnergyDensity { return s.Density })
+	for i, s := range l {
+		list := foods[s.Food]
+		if middle := list[len(list)/2]; s.Density > most*middle || most*s.Density < middle {
+			faults = append(faults, refuse("intake "+strconv.Itoa(i+1)+" density", s.Density.String(),
+				"half to twice the "+middle.String()+" of this food", "the decimal point, or another food, which needs a name of its own?"))
+		}
+	}
 	return faults
+}
+
+// byFood returns a figure of each line, sorted, by the name of the food.
+func byFood[Q units.Quantity](l Intake, figure func(Served) Q) map[string][]Q {
+	foods := make(map[string][]Q)
+	for _, s := range l {
+		foods[s.Food] = append(foods[s.Food], figure(s))
+	}
+	for _, list := range foods {
+		slices.Sort(list)
+	}
+	return foods
+}
+
+// checkEaten is check for an animal of that weight.
+func (l Intake) checkEaten(weight units.Mass, today Date) units.ErrorList {
+	faults := l.check(today)
+	if len(faults) > 0 || !isPositive(weight) {
+		return faults
+	}
+	const times, perKilogram = 20, 70 * units.Kilocalorie // of w^0.75
+	w := weight.Kilograms()
+	most := times * perKilogram * units.Energy(math.Sqrt(math.Sqrt(w*w*w)))
+	for _, day := range l.days() {
+		if day.Energy > most {
+			faults = append(faults, refuse("intake of "+day.Date.String(), kcal(day.Energy),
+				"up to "+kcal(most)+", 20 times the resting energy of "+readable(weight), "the decimal point, or the unit of an amount?"))
+		}
+	}
+	return faults
+}
+
+// Doubts returns the lines on which ten times or more was offered (ours) of what the
+// other lines of the same food have in the middle: possible, as of a dinner where
+// the others are treats, but worth a look at the decimal point and the unit. The
+// errors are those of Check.
+func (l Intake) Doubts(today Date) ([]Served, error) {
+	if err := l.check(today).Err(); err != nil {
+		return nil, err
+	}
+	return l.doubts(), nil
+}
+
+// doubts is Doubts for a checked log.
+func (l Intake) doubts() (doubts []Served) {
+	const times = 10
+	offered := byFood(l, func(s Served) units.Mass { return s.Offered })
+	for _, s := range l {
+		// The middle of the others, where s is above it.
+		list := offered[s.Food]
+		if s.Offered >= times*list[(len(list)-1)/2] {
+			doubts = append(doubts, s)
+		}
+	}
+	return doubts
 }
 
 func (s Served) checkAmounts(field string) units.ErrorList {
@@ -154,6 +232,9 @@ func (l Intake) days() []Eaten {
 func (l Intake) UnderThird(a energy.Animal, today Date) ([]Eaten, error) {
 	rer, err := energy.Resting{Animal: a}.Estimate()
 	if err != nil {
+		return nil, err
+	}
+	if err := l.checkEaten(a.Weight, today).Err(); err != nil {
 		return nil, err
 	}
 	sums, err := l.Days(rer.Daily, today)

@@ -39,6 +39,9 @@ type Requirement struct {
 	Intake units.Energy // eaten a day, on average
 	Days   int          // on which that was written down
 	Trend  Trend        // of the weights over those days
+
+	doubts int // of the intake
+	doubt  Served
 }
 
 // fewestDays is how long a record must be: ours, as energy.Observed has it.
@@ -51,7 +54,7 @@ const fewestDays = 14
 // logs, too few or missing days, and a requirement that comes out at nothing or
 // less, which no animal has.
 func NewRequirement(weights Weights, intake Intake, today Date) (Requirement, error) {
-	faults := slices.Concat(weights.check(today, 0), intake.check(today))
+	faults := slices.Concat(weights.check(today, 0), intake.checkEaten(weights.heaviest(), today))
 	if err := faults.Err(); err != nil {
 		return Requirement{}, err
 	}
@@ -80,6 +83,12 @@ func NewRequirement(weights Weights, intake Intake, today Date) (Requirement, er
 			"every day from "+from.String()+" to "+(to-1).String(), "weigh in, and weigh back, every day")
 	}
 	r := Requirement{Intake: sum / units.Energy(count), Days: count, Trend: weights.trend(weights[0].Weight)}
+	for _, s := range intake.doubts() {
+		if from <= s.Date && s.Date < to {
+			r.doubts++
+			r.doubt = s
+		}
+	}
 	r.solve()
 	if !isPositive(r.Daily) {
 		return Requirement{}, refuse("requirement", kcal(r.Daily)+" a day from "+kcal(r.Intake)+" eaten and "+r.Trend.String(),
@@ -169,6 +178,16 @@ func (r Requirement) Cautions() []advice.Caution {
 		Level: advice.Warn, Source: ours,
 		Text: "it is as true as the log: what was eaten elsewhere, treats and table food make it too low",
 	}}
+	if r.doubts > 0 {
+		text := readable(r.doubt.Offered) + " of " + r.doubt.Food + " on " + r.doubt.Date.String()
+		if r.doubts > 1 {
+			text += ", the last of " + strconv.Itoa(r.doubts) + " such amounts,"
+		}
+		c = append(c, advice.Caution{
+			Level: advice.Warn, Source: ours,
+			Text: text + " is ten times what else is served of it, or more: the decimal point, or the unit?",
+		})
+	}
 	if r.High-r.Low > r.Daily/2 {
 		c = append(c, advice.Caution{
 			Level: advice.Note, Source: ours,

@@ -1,6 +1,7 @@
 package trend_test
 
 import (
+	"strconv"
 	"testing"
 
 	"example.org/bowlgram/energy/trend"
@@ -26,7 +27,8 @@ func TestRequirementIsThatOfTheSlowReference(t *testing.T) {
 		// A day before the first weighing, and that of the last, don't count.
 		for day := on(firstDay) - 1; day <= last.Date; day++ {
 			for meal := range 1 + d.IntN(3) {
-				s := trend.Served{Date: day, Meal: meal + 1, Food: "dry", Offered: units.Mass(d.Float64()) * weight / 60, Density: DrawnBeside[units.EnergyDensity](d, 800, 4500)}
+				// Each line has a food of its own, since one food has one density.
+				s := trend.Served{Date: day, Meal: meal + 1, Food: "food " + strconv.Itoa(len(intake)), Offered: units.Mass(d.Float64()) * weight / 60, Density: DrawnBeside[units.EnergyDensity](d, 800, 4500)}
 				s.Offered = max(s.Offered, 0.1)
 				s.Left = s.Offered * units.Mass(d.Float64()/4)
 				intake = append(intake, s)

@@ -102,7 +102,7 @@ func (w Watch) check() units.ErrorList {
 	}
 	faults = append(faults, w.Weights.check(w.Today, grownFrom(w.Animal, w.Today, w.Plan.Since))...)
 	faults = append(faults, w.Appetites.check(w.Today)...)
-	faults = append(faults, w.Intake.check(w.Today)...)
+	faults = append(faults, w.Intake.checkEaten(cmp.Or(w.Weights.heaviest(), w.Animal.Weight), w.Today)...)
 	if w.Animal.Age < 0 {
 		faults = append(faults, refuse("age", strconv.Itoa(int(w.Animal.Age))+" d", "0 (not given) or more", ""))
 	}

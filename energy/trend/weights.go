@@ -48,8 +48,8 @@ func (l Weights) check(today, grown Date) units.ErrorList {
 			faults = append(faults, err)
 		}
 		before = max(before, w.Date)
-		if !isPositive(w.Weight) || w.Weight > heaviest {
-			faults = append(faults, refuse(field+" weight", w.Weight.String(), "above 0 g, up to "+heaviest.String(), ""))
+		if !isPositive(w.Weight) || w.Weight > maxWeight {
+			faults = append(faults, refuse(field+" weight", w.Weight.String(), "above 0 g, up to "+maxWeight.String(), ""))
 		} else if !isPositive(w.Readability) || w.Readability > w.Weight/2 {
 			faults = append(faults, refuse(field+" readability", w.Readability.String(),
 				"the step of the scale, above 0 g and at most half the weight", ""))
@@ -61,8 +61,16 @@ func (l Weights) check(today, grown Date) units.ErrorList {
 	return l.slips(grown)
 }
 
-// heaviest is the heaviest animal that package energy takes in any stage.
-const heaviest = 200 * units.Kilogram
+// maxWeight is that of the heaviest animal that package energy takes in any stage.
+const maxWeight = 200 * units.Kilogram
+
+// heaviest returns the heaviest weight of the log, nothing where it is empty.
+func (l Weights) heaviest() (m units.Mass) {
+	for _, w := range l {
+		m = max(m, w.Weight)
+	}
+	return m
+}
 
 // Since returns the weighings on that day and later. It shares their memory.
 func (l Weights) Since(d Date) Weights {
