@@ -33,9 +33,9 @@ func ExamplePlan_Next() {
 		fmt.Printf("ask first: %v; %.0f kcal a day; weigh again on %v\n", step.Ask, step.Daily.Kilocalories(), step.Recheck)
 	}
 	// Output:
-	// Stalled: it loses 0.79 % of its initial weight a week, since the last visit it loses 0.27 % of its weight then a week, and the target is 1 % to 2 % a week.
+	// Stalled: it loses 0.79 % of its initial weight a week, since the last visit it loses 0.26 %, and the target is 1 % to 2 % a week.
 	// ask first: true; 889 kcal a day; weigh again on 2027-01-11
-	// Stalled: it loses 0.79 % of its initial weight a week, since the last visit it loses 0.27 % of its weight then a week, and the target is 1 % to 2 % a week.
+	// Stalled: it loses 0.79 % of its initial weight a week, since the last visit it loses 0.26 %, and the target is 1 % to 2 % a week.
 	// ask first: false; 800 kcal a day; weigh again on 2027-01-11
 }
 

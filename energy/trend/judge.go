@@ -87,7 +87,7 @@ func (s Step) judge() Verdict {
 		return TooEarly
 	case s.Last.Weight <= s.Goal.Target.Weight:
 		return AtGoal
-	case interval.Low > aim.High, long && rate > aim.High, s.sure > aim.High:
+	case s.shows(aim.High, s.sure):
 		return TooFast
 	case !long:
 		return TooEarly
@@ -101,8 +101,17 @@ func (s Step) judge() Verdict {
 	return TooSlow
 }
 
-// stoodStill reports whether less than the least useful loss was made since the
-// last visit, two weeks ago or more.
-func (s Step) stoodStill() bool {
-	return s.visit != (stretch{}) && s.visit.loss(s.Plan.Loss.Animal.Weight) < s.useful
+// shows reports whether a loss above a limit is shown: by the trend, which is taken
+// as it is from 14 days on, or by the least that the last days show.
+func (s Step) shows(limit, lately units.Percent) bool {
+	rate, interval := s.loss()
+	return interval.Low > limit || s.Trend.Days >= firstVisit && rate > limit || lately > limit
 }
+
+// lastVisit returns the loss a week since the last visit, two weeks ago or more, in
+// percent of the initial weight; zero where there was none.
+func (s Step) lastVisit() units.Percent { return s.visit.loss(s.Plan.Loss.Animal.Weight) }
+
+// stoodStill reports whether less than the least useful loss was made since the
+// last visit.
+func (s Step) stoodStill() bool { return s.visit != (stretch{}) && s.lastVisit() < s.useful }

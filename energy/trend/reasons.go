@@ -60,7 +60,7 @@ func (s Step) sinceVisit() string {
 	if s.visit.from.Date != s.Last.Date-Date(s.Trend.SinceLast.Days) {
 		when = s.visit.from.Date.String()
 	}
-	return ", since " + when + " it " + losing(-s.visit.change().PerWeek) + " of its weight then a week"
+	return ", since " + when + " it " + losing(s.lastVisit())
 }
 
 // losing writes a loss in percent, below zero for a gain.
@@ -120,22 +120,10 @@ func (s Step) Cautions() []advice.Caution {
 	add := func(l advice.Level, text string, source advice.Source) {
 		c = append(c, advice.Caution{Level: l, Text: text, Source: source})
 	}
-	rate, interval := s.loss()
-	pace, fast := s.pace(), s.Goal.Rate.High
-	loses := "loses " + percent(pace) + " of its initial weight a week"
-	if s.recent() > rate && percent(s.recent()) != percent(rate) {
-		loses += " since " + s.now.from.Date.String()
+	if own := s.rateCaution(); own != (advice.Caution{}) {
+		c = append(c, own)
 	}
-	switch {
-	case s.isDangerous() && pace <= referCat:
-		add(advice.Refer, "the cat loses "+percent(-s.now.change().PerWeek)+" a week of what it weighed on "+s.now.from.Date.String()+", more than 2 %: a veterinarian today; its liver is in danger", sourceTarget)
-	case s.isDangerous():
-		add(advice.Refer, "the cat "+loses+", more than 2 %: a veterinarian today; its liver is in danger", sourceTarget)
-	case pace > fast && s.Change > 0:
-		add(advice.Warn, "it "+loses+", more than "+percent(fast)+": give more, and call", s.rateSource())
-	case pace > fast:
-		add(advice.Warn, "it "+loses+", more than "+percent(fast)+": no less food, weigh again in a week, and call", s.rateSource())
-	}
+	_, interval := s.loss()
 	if s.isBelowGoal() {
 		goal := s.Goal.Target.Weight
 		add(advice.Refer, readable(s.Last.Weight)+" is "+percent(units.Percent(100*((goal-s.Last.Weight)/goal)))+" below its goal of "+readable(goal)+": it must not lose more, a veterinarian must see it", ours)
@@ -150,7 +138,7 @@ func (s Step) Cautions() []advice.Caution {
 		add(advice.Note, "the log allows for "+percent(interval.Low)+" to "+percent(interval.High)+" a week: one more weighing before this counts as settled", ours)
 	}
 	if s.Verdict == OnTarget && s.stoodStill() {
-		add(advice.Note, "little was lost since the last visit (it "+losing(-s.visit.change().PerWeek)+" a week): ask about treats and measuring", sourceAsk)
+		add(advice.Note, "little was lost since the last visit (it "+losing(s.lastVisit())+" of its initial weight a week): ask about treats and measuring", sourceAsk)
 	}
 	if s.Verdict == AtGoal {
 		add(advice.Warn, "nearly half of the cats regained more than 5 %: weigh on after the goal, every 2 to 3 weeks and then every 2 to 3 months", sourceRegain)
@@ -169,6 +157,50 @@ func (s Step) Cautions() []advice.Caution {
 	}
 	advice.Sort(c)
 	return c
+}
+
+// rateCaution returns what is to be said of a loss above what is safe, the zero value
+// where it isn't. What two weighings can't show is no more than a note, but for what
+// endangers a cat.
+func (s Step) rateCaution() advice.Caution {
+	rate, _ := s.loss()
+	pace, fast := s.pace(), s.Goal.Rate.High
+	loses := "loses " + percent(pace) + " of its initial weight a week"
+	if s.recent() > rate && percent(s.recent()) != percent(rate) {
+		loses += " since " + s.now.from.Date.String()
+	}
+	shown := func(limit units.Percent) bool { return s.shows(limit, s.now.surely(s.Plan.Loss.Animal.Weight)) }
+	const danger = ": a veterinarian today; its liver is in danger"
+	switch {
+	case s.isDangerous() && pace <= referCat:
+		before := s.now.from
+		return advice.Caution{Level: advice.Refer, Source: sourceTarget, Text: "the cat loses " + percent(-s.now.change().PerWeek) +
+			" a week of what it weighed on " + before.Date.String() + moreThan(referCat, s.now.surely(before.Weight) > referCat) + danger}
+	case s.isDangerous():
+		return advice.Caution{Level: advice.Refer, Source: sourceTarget, Text: "the cat " + loses + moreThan(referCat, shown(referCat)) + danger}
+	case pace <= fast:
+		return advice.Caution{}
+	}
+	c := advice.Caution{Level: advice.Warn, Source: s.rateSource(), Text: "it " + loses + moreThan(fast, shown(fast))}
+	switch {
+	case s.Change > 0:
+		c.Text += ": give more, and call"
+	case shown(fast):
+		c.Text += ": no less food, weigh again in a week, and call"
+	default:
+		c.Level = advice.Note
+		c.Text += ": no less food, and weigh again in a week"
+	}
+	return c
+}
+
+// moreThan says that a loss is above a limit, and where two weighings don't show it.
+func moreThan(limit units.Percent, shown bool) string {
+	text := ", more than " + percent(limit)
+	if !shown {
+		text += ", though the scale can't tell it from that"
+	}
+	return text
 }
 
 // rateSource says where the safe rate is from.

@@ -140,10 +140,11 @@ func TestReasonIsThatOfTheProposal(t *testing.T) {
 }
 
 // Three weighings within a week, 30 g less each: 60 g in 4 days are shown on this
-// scale (2.306 × √2 × 18.0 = 58.7 g), the last 30 are not. 1.75 % of 6 kg a week.
+// scale (2.306 × √2 × 18.0 = 58.7 g), the last 30 are not. 1.75 % of 6 kg a week; 1 %
+// are 34 g in 4 days, and no more than 1.3 g are shown.
 func TestShortLogIsTakenFromItsFirstWeighing(t *testing.T) {
 	s := next(t, cat(200), byDay(1, 0, 6, 2, 5.97, 4, 5.94), "2026-01-09")
-	const want = "warn it loses 1.75 % of its initial weight a week, more than 1 %: no less food, weigh again in a week, and call"
+	const want = "note it loses 1.75 % of its initial weight a week, more than 1 %, though the scale can't tell it from that: no less food, and weigh again in a week"
 	if got := warned(s, "of its initial weight a week"); len(got) != 1 || got[0] != want {
 		t.Errorf("%q, want %q", got, want)
 	}
@@ -151,14 +152,15 @@ func TestShortLogIsTakenFromItsFirstWeighing(t *testing.T) {
 
 // Weighed every day on a scale of 100 g, 10.3 g less each: 0.3 % of 6 kg and 28.9 g
 // are 34 g, too much for what two weighings differ by (111 g), and little enough for
-// 14 in a row: the line falls by 72 g a week, 1.2 %, and by 41 or more for sure.
+// 14 in a row: the line falls by 72 g a week, 1.2 %, and by 41 or more for sure,
+// which is less than 1 %.
 func TestLineOfManyWeighingsIsEnoughForAPace(t *testing.T) {
 	var dayAndKg []float64
 	for d := range 14 {
 		dayAndKg = append(dayAndKg, float64(d), 6-0.0103*float64(d))
 	}
 	s := next(t, cat(200), byDay(100, dayAndKg...), "2026-01-18")
-	const want = "warn it loses 1.2 % of its initial weight a week, more than 1 %: no less food, weigh again in a week, and call"
+	const want = "note it loses 1.2 % of its initial weight a week, more than 1 %, though the scale can't tell it from that: no less food, and weigh again in a week"
 	if got := warned(s, "of its initial weight a week"); s.Verdict != trend.TooEarly || len(got) != 1 || got[0] != want {
 		t.Errorf("%v, %q, want %q", s.Verdict, got, want)
 	}

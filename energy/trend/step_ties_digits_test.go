@@ -89,7 +89,7 @@ func TestBoundBelongsToWhatItEnds(t *testing.T) {
 		{"at the goal, 1 % in a cat", with(cat(250), toGoal(5.94, 7)), byDay(1, 0, 6, 7, 5.94), trend.AtGoal, 10, false, 21, "At the goal: 5.94 kg"},
 		{"at the goal and gaining", dog(1100), byDay(100, 0, 40, 7, 30.8, 21, 31.2, 35, 32), trend.AtGoal, 0, false, 49, "At the goal: 32 kg"},
 		{"5 % below the goal", dog(1100), byDay(100, 0, 40, 100, 31, 200, 30.4), trend.AtGoal, 10, false, 214, "At the goal: 30.4 kg"},
-		{"a gain", cat(200), losing(-0.5), trend.Stalled, -20, false, 42, "Stalled: it gains 0.5 % of its initial weight a week, since 2026-01-19 it gains 0.5 % of its weight then a week, "},
+		{"a gain", cat(200), losing(-0.5), trend.Stalled, -20, false, 42, "Stalled: it gains 0.5 % of its initial weight a week, since 2026-01-19 it gains 0.5 %, "},
 	} {
 		s := next(t, tt.plan, tt.log, tt.log[len(tt.log)-1].Date.String())
 		if s.Verdict != tt.verdict || s.Change != tt.change || s.Refer != tt.refer || s.Recheck != on(firstDay)+tt.recheck || !strings.HasPrefix(s.Sentence(), tt.say) {
@@ -131,7 +131,7 @@ func TestCautionOfAPaceBeginsAboveTheSafeRate(t *testing.T) {
 	}
 }
 
-// 10 of 5800 g in the last two weeks are 0.09 % a week; the line falls by 0.61 % and is
+// 10 of 6000 g in the last two weeks are 0.08 % a week; the line falls by 0.61 % and is
 // sure to 2.228 × 22.2 g / √980 a day, 0.18 % a week.
 func TestTargetThatIsNotSureIsNoted(t *testing.T) {
 	const settled, little = "one more weighing before this counts as settled", "little was lost since the last visit ("
@@ -140,7 +140,7 @@ func TestTargetThatIsNotSureIsNoted(t *testing.T) {
 		log  trend.Weights
 		want []string
 	}{
-		{"on target, little lately", byDay(1, 0, 6, 14, 5.9, 28, 5.8, 42, 5.79), []string{settled, little + "it loses 0.09 % a week)"}},
+		{"on target, little lately", byDay(1, 0, 6, 14, 5.9, 28, 5.8, 42, 5.79), []string{settled, little + "it loses 0.08 % of its initial weight a week)"}},
 		{"on target, on a coarse scale", byDay(100, 0, 6, 14, 5.93), []string{settled}},
 		{"on target, for sure", losing(0.75), nil},
 		{"stalled", losing(0.2), nil},

@@ -37,7 +37,8 @@ type Watch struct {
 
 	// Shelter says that the first weighing is that of intake to a shelter.
 	Shelter bool
-	// Plan is the weight loss that runs; zero where no loss is meant.
+	// Plan is the weight loss that runs; zero where no loss is meant. How fast it
+	// goes is flagged in the words of its next step: see Plan.Next.
 	Plan Plan
 	// Daily is the day's energy of the order, treats included; zero where there
 	// is none, then that of Plan.

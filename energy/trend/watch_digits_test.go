@@ -198,11 +198,23 @@ func TestFlagsJustInsideAndJustOutside(t *testing.T) {
 		},
 		{"4 % in 31 days, reduced", trend.Watch{Animal: of(energy.Ferret), Weights: byDay(fine, 0, 1, 20, 0.97, 31, 0.96), Appetites: scored(31, trend.Reduced)}, 31, nil},
 
-		{ // 30 g less each, of which 60 are shown: 2.306 × √2 × 18.0 g = 58.7 g. 1 % in 4 days
+		{ // 30 g less each, of which 60 are shown: 2.306 × √2 × 18.0 g = 58.7 g. 1 % in 4 days, of which 1.3 g are
 			"cat weighed three times in a week",
 			trend.Watch{Animal: of(energy.Cat), Weights: byDay(fine, 0, 6, 2, 5.97, 4, 5.94)},
 			4,
-			[]string{"rate_of_loss warn: lost 1.75 % of its weight a week since 2026-01-05, more than 1 %: give more, and call"},
+			[]string{"rate_of_loss warn: lost 1.75 % of its weight a week since 2026-01-05, more than 1 %, though the scale can't tell it from that: give more, and call"},
+		},
+		{ // 60 g are 1 %, and √(324.1 + 311.3) × 2.306 = 58.1 g more are shown to be
+			"cat, 118 g in a week",
+			trend.Watch{Animal: of(energy.Cat), Weights: byDay(fine, 0, 6, 7, 5.882)},
+			7,
+			[]string{"rate_of_loss warn: lost 1.97 % of its weight a week since 2026-01-05, more than 1 %, though the scale can't tell it from that: give more, and call"},
+		},
+		{
+			"cat, 119 g in a week",
+			trend.Watch{Animal: of(energy.Cat), Weights: byDay(fine, 0, 6, 7, 5.881)},
+			7,
+			[]string{"rate_of_loss warn: lost 1.98 % of its weight a week since 2026-01-05, more than 1 %: give more, and call"},
 		},
 
 		// What lies exactly on a bound: 2 and 1 % of a cat, 3 % in a shelter, 5 % a week, 0.5 % of a plan.
@@ -236,18 +248,18 @@ func TestFlagsJustInsideAndJustOutside(t *testing.T) {
 			[]string{"quick_loss refer: lost 4 % since 2026-01-05 (1 kg to 960 g) and its appetite is reduced" + seeIt},
 		},
 		{"scored before that", trend.Watch{Animal: of(energy.Ferret), Weights: byDay(fine, 1, 1, 8, 0.96), Appetites: scored(0, trend.Reduced)}, 8, nil},
-		{"plan, 0.5 % a week", trend.Watch{Animal: of(energy.Cat), Plan: loss(4.5 * kg), Weights: byDay(fine, 0, 5.6, 14, 5.544)}, 14, nil},
+		{"plan, 0.5 % a week", trend.Watch{Animal: of(energy.Cat), Plan: loss(4.5 * kg), Weights: byDay(fine, 0, 6, 14, 5.94)}, 14, nil},
 		{
 			"plan, nothing lost",
 			trend.Watch{Animal: of(energy.Cat), Plan: loss(4.5 * kg), Weights: byDay(fine, 0, 6, 14, 6)},
 			14,
-			[]string{"slow_loss note: lost 0 % of its weight a week since 2026-01-05, below the target of 0.5 %: ask about treats and measuring before cutting"},
+			[]string{"slow_loss note: lost 0 % of its initial weight a week since 2026-01-05, below the target of 0.5 %: ask about treats and measuring before cutting"},
 		},
 		{ // 50 g of 6 kg in 14 days are 0.42 %
 			"plan, a gain",
 			trend.Watch{Animal: of(energy.Cat), Plan: loss(4.5 * kg), Weights: byDay(fine, 0, 6, 14, 6.05)},
 			14,
-			[]string{"slow_loss note: gained 0.42 % of its weight a week since 2026-01-05, below the target of 0.5 %: ask about treats and measuring before cutting"},
+			[]string{"slow_loss note: gained 0.42 % of its initial weight a week since 2026-01-05, below the target of 0.5 %: ask about treats and measuring before cutting"},
 		},
 		{ // of 8 kg 40 % in 8 days, of 6 kg 20 % in 4: 35 % a week both, said of the last days
 			"as fast in the last days as in the week",
@@ -271,7 +283,7 @@ func TestFlagsJustInsideAndJustOutside(t *testing.T) {
 			"10 g above the goal",
 			trend.Watch{Animal: of(energy.Cat), Plan: loss(5.95 * kg), Weights: byDay(10, 0, 6, 14, 5.96)},
 			14,
-			[]string{"slow_loss note: lost 0.33 % of its weight a week since 2026-01-05, below the target of 0.5 %: ask about treats and measuring before cutting"},
+			[]string{"slow_loss note: lost 0.33 % of its initial weight a week since 2026-01-05, below the target of 0.5 %: ask about treats and measuring before cutting"},
 		},
 		{"at the goal", trend.Watch{Animal: of(energy.Cat), Plan: loss(5.96 * kg), Weights: byDay(10, 0, 6, 14, 5.96)}, 14, nil},
 		{"one weighing on this energy", trend.Watch{Animal: of(energy.Cat), Plan: with(loss(4.5*kg), func(p *trend.Plan) { p.Since += 14 }), Weights: byDay(10, 0, 6, 14, 5.96)}, 14, nil},

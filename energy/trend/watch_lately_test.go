@@ -63,7 +63,7 @@ func TestLossIsFlaggedHoweverItWasWeighed(t *testing.T) {
 			"cat weighed every third day",
 			trend.Watch{Animal: of(energy.Cat), Weights: daily(5*kg, 0.0045, 3, 21, 50)},
 			21,
-			[]string{"rate_of_loss refer: lost 3.43 % of its weight a week since 2026-01-23, more than 2 %: a cat's liver is in danger"},
+			[]string{"rate_of_loss refer: lost 3.43 % of its weight a week since 2026-01-23, more than 2 %, though the scale can't tell it from that: a cat's liver is in danger"},
 		},
 		// 100 g of 5 kg in a week: on a scale of 100 g, √(28.9² + 15²) = 32.5 g beside √(2.9² + 14.7²) = 15.0 g, × 2.306 = 82.6 g; on
 		// two such scales 106 g.
@@ -71,7 +71,7 @@ func TestLossIsFlaggedHoweverItWasWeighed(t *testing.T) {
 			"a coarse scale first",
 			trend.Watch{Animal: of(energy.Cat), Weights: scales(5, 100, 4.89, 10)},
 			7,
-			[]string{"rate_of_loss refer: lost 2.2 % of its weight a week since 2026-01-05, more than 2 %: a cat's liver is in danger"},
+			[]string{"rate_of_loss refer: lost 2.2 % of its weight a week since 2026-01-05, more than 2 %, though the scale can't tell it from that: a cat's liver is in danger"},
 		},
 		{"the coarse scale makes it unsure", trend.Watch{Animal: of(energy.Cat), Weights: scales(5, 100, 4.92, 10)}, 7, nil},
 
@@ -125,7 +125,7 @@ func TestLossIsFlaggedHoweverItWasWeighed(t *testing.T) {
 			"plan, weighed every week",
 			trend.Watch{Animal: of(energy.Cat), Plan: lost(4.5 * kg), Weights: byDay(10, 0, 6, 7, 5.98, 14, 5.96)},
 			14,
-			[]string{"slow_loss note: lost 0.33 % of its weight a week since 2026-01-05, below the target of 0.5 %: ask about treats and measuring before cutting"},
+			[]string{"slow_loss note: lost 0.33 % of its initial weight a week since 2026-01-05, below the target of 0.5 %: ask about treats and measuring before cutting"},
 		},
 		{"plan of a week", trend.Watch{Animal: of(energy.Cat), Plan: lost(4.5 * kg), Weights: byDay(10, 0, 6, 7, 5.98)}, 7, nil},
 		{ // 4.5 kg less 10 % is 4.05 kg

@@ -110,9 +110,14 @@ func (w Watch) tenthFlag() Flag {
 		"lost "+percent(-lost)+" since "+peak.Date.String()+" ("+fromTo(peak, last)+"): a veterinarian must see it", sourceTenth)
 }
 
-// rateFlags holds the loss of the last days against the safe rate and, where it
-// is planned, that of two weeks or more against its target.
+// rateFlags holds the loss of the last days against the safe rate. Of a planned one
+// it says what the plan's next step says, and holds it against its target too.
 func (w Watch) rateFlags() []Flag {
+	if w.Plan != (Plan{}) {
+		if step, err := w.Plan.Next(w.Weights, w.Today); err == nil {
+			return w.planFlags(step)
+		} // a plan whose gates are shut counts no more
+	}
 	// Of a ferret and others no rate is published: the dog's is taken.
 	safe, source := energy.SafeLossRate(energy.Dog).High, sourceRate
 	if w.Animal.Species == energy.Cat {
@@ -120,43 +125,36 @@ func (w Watch) rateFlags() []Flag {
 	}
 	fast := fastestLoss(w.Weights.lately())
 	lost := -fast.change().PerWeek
-	text := "lost " + percent(lost) + " of its weight a week since " + fast.from.Date.String() + ", more than "
+	text := "lost " + percent(lost) + " of its weight a week since " + fast.from.Date.String()
+	more := func(limit units.Percent) string { return moreThan(limit, fast.surely(fast.from.Weight) > limit) }
 	switch {
 	case lost > referCat && w.Animal.Species == energy.Cat:
-		return []Flag{w.weightFlag(RateOfLoss, advice.Refer, text+"2 %: a cat's liver is in danger", sourceTarget)}
+		return []Flag{w.weightFlag(RateOfLoss, advice.Refer, text+more(referCat)+": a cat's liver is in danger", sourceTarget)}
 	case lost > safe:
-		return []Flag{w.weightFlag(RateOfLoss, advice.Warn, text+percent(safe)+": give more, and call", source)}
-	}
-	if flag := w.slowFlag(); flag != (Flag{}) {
-		return []Flag{flag}
+		return []Flag{w.weightFlag(RateOfLoss, advice.Warn, text+more(safe)+": give more, and call", source)}
 	}
 	return nil
 }
 
-// slowFlag returns the flag of a planned loss below its target, over the last
-// 14 days or more on this energy.
-func (w Watch) slowFlag() Flag {
-	last := w.Weights[len(w.Weights)-1]
-	window := w.Weights.Since(w.Plan.Since)
-	if w.Plan == (Plan{}) {
-		return Flag{}
+// planFlags returns what a step says of a loss above what is safe, and else whether
+// it was below its target over the last 14 days or more on this energy.
+func (w Watch) planFlags(s Step) []Flag {
+	if c := s.rateCaution(); c != (advice.Caution{}) {
+		return []Flag{{RateOfLoss, s.Last.Date, c}}
 	}
-	visit := window.since(firstVisit)
-	goal, err := w.Plan.Loss.Goal()
-	if err != nil || visit == (stretch{}) || last.Weight <= goal.Target.Weight {
-		return Flag{} // a plan whose gates are shut, or that is at its goal
-	}
-	lost := -visit.change().PerWeek
-	aim, _ := w.Plan.target(goal)
-	if lost >= aim.Low {
-		return Flag{}
+	lost := s.lastVisit()
+	if s.visit == (stretch{}) || s.Verdict == TooFast || s.Last.Weight <= s.Goal.Target.Weight || lost >= s.Target.Low {
+		return nil
 	}
 	text := "lost " + percent(lost)
 	if lost < 0 {
 		text = "gained " + percent(-lost)
 	}
-	return w.weightFlag(SlowLoss, advice.Note, text+" of its weight a week since "+visit.from.Date.String()+
-		", below the target of "+percent(aim.Low)+": ask about treats and measuring before cutting", sourceTarget)
+	text += " of its initial weight a week since " + s.visit.from.Date.String() + ", below the target of " + percent(s.Target.Low)
+	if !s.Plan.Asked {
+		text += ": ask about treats and measuring before cutting"
+	}
+	return []Flag{w.weightFlag(SlowLoss, advice.Note, text, sourceTarget)}
 }
 
 // heaviestSince returns the heaviest weighing from that day on; the last itself
