@@ -51,8 +51,9 @@ type Gained struct {
 	Days   int        // since that
 	// Expected is what it should gain a day, and the alarm.
 	Expected energy.Gain
-	// Flag is set where the gain, or the mean gain of the last three days, calls
-	// for a veterinarian, or for a look.
+	// Flag is set where the gain, or the mean gain of the last three days, is under
+	// the alarm and calls for a veterinarian, and for a look where that mean is
+	// under what is expected (ours), or nothing was gained in the first 24 hours.
 	Flag Flag
 }
 
@@ -62,7 +63,8 @@ type Gained struct {
 type Report struct {
 	Name  string
 	Gains []Gained   // weighing by weighing, from the second on
-	Mean  units.Mass // a day, from the first weighing to the last
+	Mean  units.Mass // a day, over Days
+	Days  int        // from the first weighing to the last; 0: weighed once, Mean isn't known
 	Need  energy.Estimate
 	Milk  units.Volume // in the day to come
 	Feeds int          // in as many feeds
@@ -185,8 +187,8 @@ func (l Litter) report(n Nursling, today Date) (Report, error) {
 	if a.Age > lastNursling {
 		return Report{}, refuse("age", a.Age.String(), "1 d (the day of birth) to "+lastNursling.String(), "older by now: energy.Growth")
 	}
-	if span := last.Date - first.Date; span > 0 {
-		r.Mean = (last.Weight - first.Weight) / units.Mass(span)
+	if r.Days = int(last.Date - first.Date); r.Days > 0 {
+		r.Mean = (last.Weight - first.Weight) / units.Mass(r.Days)
 	}
 	if !isPositive(l.Milk) {
 		return r, nil // among the faults of the litter
@@ -232,7 +234,8 @@ func gains(species energy.Species, age energy.Age, log Weights, today Date) ([]G
 const meanDays = 3
 
 // meanFlag returns the flag of the mean gain over the last days of a log that
-// ends with g. The first 24 hours of life are left out.
+// ends with g, which is looked at where it is less than expected too. The first
+// 24 hours of life are left out.
 func (g Gained) meanFlag(species energy.Species, log Weights) Flag {
 	s := log.since(meanDays)
 	if s == (stretch{}) || g.Age-energy.Age(s.to.Date-s.from.Date) < 2*energy.Day {
@@ -246,11 +249,17 @@ func (g Gained) meanFlag(species energy.Species, log Weights) Flag {
 		return Flag{} // half as much again as three days ago: no alarm
 	}
 	g.Expected = expected
-	return g.flag(species, s.from.Weight)
+	if f := g.flag(species, s.from.Weight); f != (Flag{}) || g.Gain >= expected.Low {
+		return f
+	}
+	return Flag{NurslingGain, g.Date, advice.Caution{
+		Level: advice.Note, Source: ours,
+		Text: g.said(s.from.Weight) + ": less than the " + readable(expected.Low) + " expected; see that it is warm and that it gets its milk",
+	}}
 }
 
-// flag returns the flag of a gain.
-func (g Gained) flag(species energy.Species, from units.Mass) Flag {
+// said says what was gained since a weight.
+func (g Gained) said(from units.Mass) string {
 	text := "gained only " + readable(g.Gain) + " a day"
 	switch {
 	case g.Gain == 0:
@@ -258,7 +267,12 @@ func (g Gained) flag(species energy.Species, from units.Mass) Flag {
 	case g.Gain < 0:
 		text = "lost " + readable(-g.Gain) + " a day"
 	}
-	text += " (" + readable(from) + " to " + readable(g.Weight) + " in " + days(g.Days) + ")"
+	return text + " (" + readable(from) + " to " + readable(g.Weight) + " in " + days(g.Days) + ")"
+}
+
+// flag returns the flag of a gain.
+func (g Gained) flag(species energy.Species, from units.Mass) Flag {
+	text := g.said(from)
 	source := sourceKittenGain
 	if species == energy.Dog {
 		source = sourcePuppyGain

@@ -23,8 +23,12 @@ func report(t *testing.T, l trend.Litter) trend.Report {
 
 func TestOneWeighingIsFedWithoutAGain(t *testing.T) {
 	r := report(t, orphan(energy.Cat, 10, 200))
-	if len(r.Gains) != 0 || r.Mean != 0 || r.Alarm() {
-		t.Errorf("%v, %v a day, alarm %v", r.Gains, r.Mean, r.Alarm())
+	if len(r.Gains) != 0 || r.Mean != 0 || r.Days != 0 || r.Alarm() {
+		t.Errorf("%v, %v a day in %d days, alarm %v", r.Gains, r.Mean, r.Days, r.Alarm())
+	}
+	// A mean of nothing is another thing.
+	if r := report(t, orphan(energy.Cat, 10, 200, 190, 200)); r.Mean != 0 || r.Days != 2 {
+		t.Errorf("%v a day in %d days", r.Mean, r.Days)
 	}
 	within(t, "kcal", r.Need.Daily.Kilocalories(), 45, 1e-9) // 22.5 kcal for each 100 g
 	l := orphan(energy.Cat, 10)

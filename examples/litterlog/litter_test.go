@@ -144,6 +144,11 @@ func TestPageSaysWhatIsKnownOfEachNursling(t *testing.T) {
 			"up and down", "Dab,2026-11-02,202 g\nDab,2026-11-03,209 g\nDab,2026-11-04,202 g\nDab,2026-11-05,209 g\n",
 			"!! VETERINARIAN TODAY: Dab gained only 2.3 g a day (202 g to 209 g in 3 days): it must gain 7 g or more; see that it is warm, and call the veterinarian today",
 		},
+		// 8 g a day: above the alarm of 7 and below the 10 that are expected.
+		{
+			"little", "Dab,2026-11-02,202 g\nDab,2026-11-03,210 g\nDab,2026-11-04,218 g\nDab,2026-11-05,226 g\n",
+			"- Dab gained only 8 g a day (202 g to 226 g in 3 days): less than the 10 g expected; see that it is warm and that it gets its milk",
+		},
 	} {
 		stdout, _, _ := litterOf(t, tt.rows)
 		if got := first(stdout); got != tt.want {

@@ -80,6 +80,13 @@ func call(w *page.Page, s settings, l *log, readErr error) {
 			}
 		}
 	}
+	for _, n := range l.nurslings {
+		if r := n.newest(); r != nil {
+			if g, ok := lastGain(r); ok && g.Flag.Level == advice.Note {
+				say("- ", n.name+" "+g.Flag.Text)
+			}
+		}
+	}
 	if readErr != nil {
 		say("!! ", readErr.Error()+", what follows is missing")
 	}
