@@ -16,8 +16,13 @@ type Flag struct {
 	advice.Caution
 }
 
-// String returns the flag in one line.
-func (f Flag) String() string { return f.Date.String() + ": " + f.Caution.String() }
+// String returns the flag in one line, "" for the zero value.
+func (f Flag) String() string {
+	if f == (Flag{}) {
+		return ""
+	}
+	return f.Date.String() + ": " + f.Caution.String()
+}
 
 // UnmarshalJSON reads a flag. A member of unknown name, or one that stands
 // twice, is an error. A JSON null leaves f as it was.

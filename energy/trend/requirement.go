@@ -31,8 +31,14 @@ const (
 //
 // where Change is the trend of the weights, kg a day, below zero for a loss. Low
 // and High hold the true requirement about 19 times in 20, if every bite was
-// written down: they allow for the interval of the trend and for tissue between
-// 5,000 and 8,230 kcal/kg.
+// written down and the weighings scatter as the package says: they allow for the
+// interval of the trend and for tissue between 5,000 and 8,230 kcal/kg.
+//
+// Its figures go on in a stage. Where the weight was steady and is meant to stay, it
+// is that of Observed. For a weight to be lost or gained Intake, what it eats now, is
+// the Intake of energy.WeightLoss and energy.WeightGain. Where the weight was not
+// steady and is meant to stay as it is, nobody has fed Daily yet: a veterinarian may
+// order it with energy.Prescribed, and a new record shows whether it holds.
 type Requirement struct {
 	Daily, Low, High units.Energy
 

@@ -35,6 +35,9 @@ func TestZeroIsNoText(t *testing.T) {
 	if w, band := (trend.Trend{}).At(on(firstDay)); w != 0 || band != (units.Range[units.Mass]{}) {
 		t.Errorf("no trend goes through %v, %v", w, band)
 	}
+	if got := (trend.Flag{}).String(); got != "" {
+		t.Errorf("a flag of nothing: %q", got)
+	}
 	if (trend.Trend{}).Shown() {
 		t.Error("no trend shows a change")
 	}

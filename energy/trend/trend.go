@@ -17,10 +17,11 @@ type Trend struct {
 	Days        int // from the first to the last
 
 	Rate     units.Mass              // a week, by least squares
-	Interval units.Range[units.Mass] // holds the true rate 19 times in 20
+	Interval units.Range[units.Mass] // holds the true rate 19 times in 20, if weighings scatter as the package says
 
-	// The same in percent of the first weight of the log (SACN: the initial
-	// weight) and of the last one. Sources differ; they are never the same.
+	// The same in percent of the initial weight, as SACN has it, and of the last
+	// one. The initial weight is the first of the log, and in a Step that of its
+	// plan. Sources differ; they are never the same.
 	OfInitial         units.Percent
 	OfInitialInterval units.Range[units.Percent]
 	OfLast            units.Percent
@@ -89,7 +90,7 @@ func (t Trend) of(w units.Mass) (units.Percent, units.Range[units.Percent]) {
 func (t Trend) Shown() bool { return t.Interval.Low > 0 || t.Interval.High < 0 }
 
 // At returns the weight of the line on a day, and the interval that holds the
-// true line there 19 times in 20: what a plot draws. Outside the days of the log
+// true line there as often as Interval does the rate: what a plot draws. Outside the days of the log
 // it is a guess that gets worse with every day. The zero Trend gives zeros.
 func (t Trend) At(d Date) (units.Mass, units.Range[units.Mass]) {
 	if t.Weighings == 0 {

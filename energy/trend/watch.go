@@ -43,6 +43,8 @@ type Watch struct {
 	// Daily is the day's energy of the order, treats included; zero where there
 	// is none, then that of Plan.
 	Daily units.Energy
+	// Order is flagged from the day after the one on which the animal was to be
+	// weighed again, whatever was weighed since: a new one replaces it.
 	Order Order
 }
 
