@@ -137,7 +137,7 @@ func TestRiseThatIsTakenBackIsTheSlip(t *testing.T) {
 		err := tt.log.Check(on(firstDay) + 84)
 		var got []string
 		if err != nil {
-			for _, text := range strings.Split(err.Error(), "; trend: ") {
+			for text := range strings.SplitSeq(err.Error(), "; trend: ") {
 				got = append(got, strings.Fields(strings.TrimPrefix(text, "trend: weighing "))[0])
 			}
 		}

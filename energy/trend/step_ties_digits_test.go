@@ -114,7 +114,11 @@ func TestCautionOfAPaceBeginsAboveTheSafeRate(t *testing.T) {
 		{"2 % in a cat", with(cat(200), toGoal(4.5, 7)), byDay(1, 0, 6, 7, 5.88), "warn it loses 2 % of its initial weight a week since 2026-01-05, " + noLess, "p. 529"},
 		{
 			"2 % of the first weight, more of this", with(cat(200), toGoal(4, 77)), byDay(1, 0, 6, 70, 5, 77, 4.88),
-			"refer the cat loses 2.4 % a week of what it weighed on 2026-03-16, more than 2 %", "1 to 2 % a week in dogs, 0.5 to 2 % in cats",
+			"refer the cat loses 2.4 % a week of what it weighed on 2026-03-16, more than 2 %, though the scale can't tell it from that: a veterinarian today", "1 to 2 % a week in dogs, 0.5 to 2 % in cats",
+		},
+		{ // of 120 g all but √(144.1 + 135.6) × 2.306 = 38.6 g are shown, 2.04 % of 4 kg
+			"the same for sure", with(cat(200), toGoal(4, 77)), byDay(1, 0, 6, 70, 4, 77, 3.88),
+			"refer the cat loses 3 % a week of what it weighed on 2026-03-16, more than 2 %: a veterinarian today", "1 to 2 % a week in dogs, 0.5 to 2 % in cats",
 		},
 		{"dog", dog(1100), byDay(100, 0, 40, 14, 38.2, 28, 36.4), "warn it loses 2.25 % of its initial weight a week, more than 2 %: give more", "p. 522 and Box 27-12, p. 532"},
 	} {

@@ -121,9 +121,10 @@ func (l Weights) follows(i, before int, grown Date) bool {
 // grownFrom returns the day from which on an animal is known to be grown: that of
 // a year of age (ours), or the first of a plan to lose weight. Zero is not known.
 func grownFrom(a energy.Animal, today, plan Date) Date {
-	if a.Age <= 0 || a.Circumstances.Has(energy.Growing) {
+	if a.Circumstances.Has(energy.Growing) {
 		return plan
 	}
+	// Of no age it is a year from today, and nothing is known.
 	year := max(today-Date(min(a.Age, oldest)-energy.Year), firstDate)
 	if plan == 0 {
 		return year
