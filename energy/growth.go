@@ -1,6 +1,8 @@
 package energy
 
 import (
+	"strings"
+
 	"example.org/bowlgram/units"
 )
 
@@ -126,7 +128,17 @@ func (s Growth) checkWeight() error {
 		return a.checkWeight(anyStage[:], "")
 	}
 	table := growthBounds(a.Age)
-	return a.checkWeight(table[:], "a "+a.Age.String()+" old ")
+	return a.checkWeight(table[:], article(a.Age)+" "+a.Age.String()+" old ")
+}
+
+// article returns the one before an age of growth: an 8 wk old, an 11 mo old, an 18
+// mo old puppy.
+func article(a Age) string {
+	text := a.String()
+	if number := text[:strings.IndexByte(text, ' ')]; number[0] == '8' || number == "11" || number == "18" {
+		return "an"
+	}
+	return "a"
 }
 
 // growthBounds returns the weights taken at an age: ours, wider than any breed,

@@ -237,8 +237,8 @@ func (s WeightLoss) checkRate() error {
 // has stopped eating.
 func (a Animal) checkWell() units.ErrorList {
 	var faults units.ErrorList
-	for bit := Diabetic; bit <= LiverDisease; bit <<= 1 {
-		if diseases.Has(bit) && a.Circumstances.Has(bit) {
+	for _, bit := range [...]Circumstances{Diabetic, UrinaryDisease, Pancreatitis, KidneyDisease, LiverDisease} {
+		if a.Circumstances.Has(bit) {
 			faults = append(faults, &VeterinarianError{
 				Field: "circumstances", Value: bit.String(), Reason: "in illness a change of weight is the veterinarian's to plan", Need: needDaily,
 			})

@@ -11,7 +11,7 @@ import (
 // The least distance taken is 100 m (ours), so that 0.1 of a unit and more may
 // have been kilometres.
 func TestKilometresTypedAsMetres(t *testing.T) {
-	for metres, hint := range map[units.Length]string{0.0999: "", 0.1: "0.1 km, or 0.1 mi?", 5.5: "5.5 km, or 5.5 mi?"} {
+	for metres, hint := range map[units.Length]string{0.09995: "", 0.1: "0.1 km, or 0.1 mi?", 5.5: "5.5 km, or 5.5 mi?"} {
 		_, err := energy.Work{Animal: animal(energy.Dog, 20*kg), Status: energy.Neutered, Distance: metres * units.Metre}.Estimate()
 		if fieldsOf(err) != "distance" || strings.Contains(err.Error(), "km, or") != (hint != "") || !strings.Contains(err.Error(), hint) {
 			t.Errorf("%v m: %v, want the hint %q", float64(metres), err, hint)
