@@ -85,3 +85,35 @@ func TestServingCalledByAMassWithoutGrams(t *testing.T) {
 		}
 	}
 }
+
+// Fat and water alone come to 118 %: there is nothing to predict from, and it is
+// said all the same.
+func TestTooMuchWithoutProtein(t *testing.T) {
+	f := diet.Food{Form: diet.Wet, Label: diet.Label{Energy: 1050}, Analysis: diet.Analysis{Fat: 40, Moisture: 78}}
+	if got := said(f.Cautions(energy.Animal{}), "fat 40 + moisture 78 = 118 %, more than the whole"); len(got) != 1 {
+		t.Errorf("%v", f.Cautions(energy.Animal{}))
+	}
+}
+
+// An equation is offered where there is an analysis for one: of some protein and
+// some fat.
+func TestEquationIsOfferedWhereItCanBeUsed(t *testing.T) {
+	for _, test := range []struct {
+		protein, fat units.Percent
+		want         bool
+	}{{0, 0, false}, {26, 0, false}, {0, 15, false}, {26, 0.5, true}, {0.5, 15, true}} {
+		_, err := diet.Food{Analysis: diet.Analysis{Protein: test.protein, Fat: test.fat}}.Density()
+		if err == nil || strings.Contains(err.Error(), "Predictor") != test.want {
+			t.Errorf("protein %v and fat %v: %v", test.protein, test.fat, err)
+		}
+	}
+}
+
+// Of a dry food without its moisture the most that is usual is 6500 kcal/kg (ours).
+func TestMostOfADryFood(t *testing.T) {
+	f := diet.Food{Name: "dry", Form: diet.Dry, Label: diet.Label{Energy: 6510}}
+	const want = "label of dry: 6510 kcal/kg is more than foods hold, about 6500 kcal/kg at most, unless it is a fat or an oil: is it as fed?"
+	if got := said(f.Cautions(energy.Animal{}), "at most"); len(got) != 1 || got[0].Text != want {
+		t.Errorf("%v, want %s", got, want)
+	}
+}
