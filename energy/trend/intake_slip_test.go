@@ -170,3 +170,14 @@ func TestRequirementSaysWhichServingIsInDoubt(t *testing.T) {
 		t.Errorf("%v, %v", r.Cautions(), err)
 	}
 }
+
+// A requirement may be asked for of a puppy too, whose weight grew by 800 g in 14 days,
+// more than 1.75 times: 600 kcal less 7.92 × 57.143 g are 147.4.
+func TestRequirementOfOneThatGrew(t *testing.T) {
+	log := lines("dry", slices.Repeat([]float64{150, 4000}, 14)...)
+	r, err := trend.NewRequirement(byDay(1, 0, 1, 14, 1.8), log, on(firstDay)+14)
+	if err != nil {
+		t.Fatal(err)
+	}
+	within(t, "kcal a day", r.Daily.Kilocalories(), 147.4, 0.05)
+}

@@ -125,15 +125,12 @@ func grownFrom(a energy.Animal, today, plan Date) Date {
 		return plan
 	}
 	// Of no age it is a year from today, and nothing is known.
-	year := max(today-Date(min(a.Age, oldest)-energy.Year), firstDate)
+	year := Date(max(int(today)-int(a.Age-energy.Year), int(firstDate)))
 	if plan == 0 {
 		return year
 	}
 	return min(plan, year)
 }
-
-// oldest is the oldest animal that package energy takes.
-const oldest = 40 * energy.Year
 
 // slips returns the weights that can't follow the ones before them. Where the
 // second weighing and the third agree with each other, it is the first that is
