@@ -77,6 +77,7 @@ func TestServingCalledByAMassWithoutGrams(t *testing.T) {
 	for name, want := range map[string]string{
 		"100 g": `diet: label "356 kcal/100 g": want kcal/kg as fed, or the grams of one 100 g, beside it (100 g means 100 g: give that as its mass)`,
 		"oz":    `diet: label "356 kcal/oz": want kcal/kg as fed, or the grams of one oz, beside it (oz means 28.3 g: give that as its mass)`,
+		"g":     `diet: label "356 kcal/g": want kcal/kg as fed, or the grams of one g, beside it (g means 1 g: give that as its mass)`,
 		"cup":   `diet: label "356 kcal/cup": want kcal/kg as fed, or the grams of one cup, beside it (ask the manufacturer for kcal/kg or for grams per cup, or weigh a level cup several times and take the mean)`,
 	} {
 		_, err := diet.Food{Label: diet.Label{Serving: diet.Serving{Name: name, Energy: 356}}}.Density()
