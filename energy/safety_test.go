@@ -155,7 +155,7 @@ func TestStageIsGivenByValue(t *testing.T) {
 }
 
 func TestNameThatTurnsTheLineIsRefused(t *testing.T) {
-	for _, by := range []string{"Dr\u2028X", "Dr \u202eX", "Dr\nX", "Dr\u200bX"} {
+	for _, by := range []string{"Dr\u2028X", "Dr \u202eX", "Dr\nX", "\u3164", strings.Repeat("X", 257)} {
 		refused(t, energy.Prescribed{Daily: 300, By: by}, "by",
 			`energy: by `+strconv.Quote(by)+`: want the name of the veterinarian who set the energy, on one line`)
 	}

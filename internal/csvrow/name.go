@@ -21,6 +21,8 @@ func NameFault(name string) string {
 		return strconv.Itoa(len(name)) + " bytes, want at most " + strconv.Itoa(MaxName)
 	case !oneline.Is(name):
 		return "want no line breaks or other control characters"
+	case !oneline.Seen(name):
+		return "want a name that can be seen"
 	}
 	return ""
 }
