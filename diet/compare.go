@@ -2,6 +2,7 @@ package diet
 
 import (
 	"strconv"
+	"strings"
 
 	"example.org/bowlgram/units"
 )
@@ -49,8 +50,8 @@ func Compare(foods ...Food) ([]Comparison, error) {
 	return rows, nil
 }
 
-// ofFood puts the place of a food before the field of each fault. Other errors
-// name what they are of.
+// ofFood puts the place of a food before each fault: before the field where it is
+// one.
 func ofFood(err error, i int) units.ErrorList {
 	list, ok := err.(units.ErrorList)
 	if !ok {
@@ -58,15 +59,29 @@ func ofFood(err error, i int) units.ErrorList {
 	}
 	named := make(units.ErrorList, len(list))
 	for k, err := range list {
+		place := "foods[" + strconv.Itoa(i) + "]"
 		if field, ok := err.(*units.FieldError); ok {
 			at := *field
-			at.Field = "foods[" + strconv.Itoa(i) + "]." + at.Field
-			err = &at
+			at.Field = place + "." + at.Field
+			named[k] = &at
+			continue
 		}
-		named[k] = err
+		named[k] = &placedError{place, err}
 	}
 	return named
 }
+
+// placedError is what is wrong with one of several foods.
+type placedError struct {
+	place string
+	err   error
+}
+
+func (e *placedError) Error() string {
+	return "diet: " + e.place + ": " + strings.TrimPrefix(e.err.Error(), "diet: ")
+}
+
+func (e *placedError) Unwrap() error { return e.err }
 
 // mcal is the energy that contents and costs are compared for.
 const mcal = 1 * units.Megacalorie

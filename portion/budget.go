@@ -91,7 +91,8 @@ type Budget struct {
 // animals around the equation. A label that gives only kcal and grams of a
 // serving has both roundings, by the quotient rule (5.1.6).
 //
-// All faults come back at once. A treat in whole pieces is refused: it is counted. It panics where
+// All faults come back at once. A label whose half-steps are so wide that a part is
+// more than 50 % (ours) is refused as [Budget.Validate] does. A treat in whole pieces is refused: it is counted. It panics where
 // i is not below Len, as a slice does.
 func (w Weighed) Budget(i int, m Measuring) (Budget, error) {
 	if m.Meals == 0 {
@@ -126,6 +127,9 @@ func (w Weighed) Budget(i int, m Measuring) (Budget, error) {
 	} else {
 		b.Step, b.Scale = w.scale.step, percentOf(f.Scale.Uncertainty(), bowl)
 		b.Off, b.DayOnce = f.Off(), f.DayOnce
+	}
+	if err := b.Validate(); err != nil {
+		return Budget{}, err
 	}
 	return b, nil
 }

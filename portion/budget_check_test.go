@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/bowlgram/diet"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -64,5 +65,16 @@ func TestWorkingOfABudget(t *testing.T) {
 	b.Off = -0.06
 	if s := b.Explain(); !strings.Contains(s, "known     the step makes the day -0.1 %: a change, not counted as uncertain\n") {
 		t.Errorf("the working:\n%s", s)
+	}
+}
+
+// 3600 ± 3300 kcal/kg is 6600/√12/3600 = 52.9 %: such a label says nothing.
+func TestBudgetOfALabelThatSaysNothing(t *testing.T) {
+	for half, want := range map[units.EnergyDensity]string{3100: "", 3300: `portion: label "52.9`} {
+		food := diet.Food{Name: "a guess", Label: diet.Label{Energy: 3600, HalfStep: half}}
+		b, err := weighedOn(t, prescribed(900), diet.Only(food), units.Gram).Budget(0, portion.Measuring{})
+		if want == "" && err != nil || want != "" && (err == nil || !strings.HasPrefix(err.Error(), want) || b != (portion.Budget{})) {
+			t.Errorf("±%v: %+v, %v", half, b, err)
+		}
 	}
 }

@@ -126,7 +126,7 @@ func sameFoods(record string, got []Portion, n int, want func(int) Portion, from
 		case g.Pieces != x.Pieces || g.Unit != x.Unit || g.Treat != x.Treat:
 			return unfit(field+"pieces", g.count(), x.count()+", as in the menu", "")
 		case !near(float64(g.Mass), float64(x.Mass)):
-			return unfit(field+"mass", massText(g.Mass), trimmed(x.Mass)+" of "+x.Food+", "+from, "")
+			return unfit(field+"mass", massText(g.Mass), massText(x.Mass)+" of "+x.Food+", "+from, "")
 		case !near(float64(g.Energy), float64(x.Energy)):
 			return unfit(field+"energy", energyText(g.Energy), energyText(x.Energy)+" of "+x.Food+", "+from, "")
 		}
