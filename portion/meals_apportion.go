@@ -21,7 +21,7 @@ func apportion(n uint64, parts []uint64, dst []int64) {
 		dst[i] = int64(whole)
 		left -= whole
 	}
-	for ; left > 0; left-- {
+	for range left {
 		largest := 0
 		for i := range parts {
 			if remainders[i] > remainders[largest] {
