@@ -254,7 +254,7 @@ func (b *Budget) checkWeighing(errs units.ErrorList) units.ErrorList {
 	case b.Step > b.Bowl && b.Bowl > 0:
 		refuse("step", massText(b.Step), "at most what is in the bowl, "+massText(b.Bowl))
 	}
-	if !(-100 <= b.Off && !math.IsInf(float64(b.Off), 0)) {
+	if !(-100 <= b.Off && b.Off <= math.MaxFloat64) {
 		refuse("off", percentValue(b.Off), "-100 % or more")
 	}
 	if b.Reweigh < 0 {

@@ -33,6 +33,7 @@ func TestEndsOfABudget(t *testing.T) {
 		{func(b *portion.Budget) { b.Step = 125 }, ""}, // a bowl of one step
 		{func(b *portion.Budget) { b.Step = 126 }, `portion: step "126 g": want at most what is in the bowl, 125 g`},
 		{func(b *portion.Budget) { b.Step, b.Bowl = 1, -125 }, `portion: bowl "-125 g": want above 0 g`},
+		{func(b *portion.Budget) { b.Bowl = 0.5 }, `portion: step "1 g": want at most what is in the bowl, 0.5 g`},
 		{func(b *portion.Budget) { b.Bowl = 0 }, `portion: bowl "0 g": want above 0 g`}, // and nothing of the step
 		{func(b *portion.Budget) { b.Bowls = 24 }, ""},
 		{func(b *portion.Budget) { b.Bowls = 25 }, `portion: bowls "25": want 1 to 24 a day`},
