@@ -172,10 +172,15 @@ func TestRequirementSaysWhichServingIsInDoubt(t *testing.T) {
 }
 
 // A requirement may be asked for of a puppy too, whose weight grew by 800 g in 14 days,
-// more than 1.75 times: 600 kcal less 7.92 × 57.143 g are 147.4.
+// more than 1.75 times, once that is confirmed: 600 kcal less 7.92 × 57.143 g are 147.4.
 func TestRequirementOfOneThatGrew(t *testing.T) {
 	log := lines("dry", slices.Repeat([]float64{150, 4000}, 14)...)
-	r, err := trend.NewRequirement(byDay(1, 0, 1, 14, 1.8), log, on(firstDay)+14)
+	weights := byDay(1, 0, 1, 14, 1.8)
+	if _, err := trend.NewRequirement(weights, log, on(firstDay)+14); err == nil {
+		t.Error("1.8 times in 14 days, of nobody knows whom")
+	}
+	weights[1].Confirmed = true
+	r, err := trend.NewRequirement(weights, log, on(firstDay)+14)
 	if err != nil {
 		t.Fatal(err)
 	}

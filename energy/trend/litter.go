@@ -132,6 +132,11 @@ func (l Litter) check(today Date) units.ErrorList {
 	return faults
 }
 
+// CheckWeights is Weights.Check for a nursling of the litter, which is known to grow.
+func (l Litter) CheckWeights(log Weights, today Date) error {
+	return log.check(today, growing(l.Species, 0, lastDate)).Err()
+}
+
 // checkNames returns the faults of the names, and the names that tell nobody
 // which nursling is meant.
 func (l Litter) checkNames() (faults units.ErrorList, refused map[string]bool) {
@@ -156,7 +161,7 @@ func (l Litter) checkNames() (faults units.ErrorList, refused map[string]bool) {
 
 // report makes the page of one nursling.
 func (l Litter) report(n Nursling, today Date) (Report, error) {
-	if err := n.Weights.check(today, 0).Err(); err != nil || !l.Born.isValid() {
+	if err := l.CheckWeights(n.Weights, today); err != nil || !l.Born.isValid() {
 		return Report{}, err
 	}
 	if len(n.Weights) == 0 {

@@ -32,7 +32,7 @@ func (d Doubt) String() string {
 // none, and neither has a Confirmed weighing. Nothing is left out of a trend for
 // it: that is for a person to do. The errors are those of Check.
 func (l Weights) Doubts(today Date) ([]Doubt, error) {
-	if err := l.check(today, 0).Err(); err != nil {
+	if err := l.check(today, growth{}).Err(); err != nil {
 		return nil, err
 	}
 	const few, chance = 4, 0.01

@@ -83,7 +83,7 @@ func (p Plan) checkFirst(log Weights) units.ErrorList {
 		return units.ErrorList{refuse("weights", "0 weighings", "one or more", "")}
 	}
 	first, initial := log[0], p.Loss.Animal.Weight
-	if !isPositive(initial) || first.Confirmed || follows(first.Weight, initial, 0) {
+	if !isPositive(initial) || first.Confirmed || follows(first.Weight, initial, initial) {
 		return nil // a plan without a weight is refused by its Goal
 	}
 	return units.ErrorList{refuse("weighing 1 weight", first.Weight.String(), "a weight like the plan's "+readable(initial),
@@ -116,7 +116,7 @@ func (p Plan) checkFirst(log Weights) units.ErrorList {
 // All faults come back at once: those of the log, of the plan, and of
 // energy.WeightLoss, whose gates stand.
 func (p Plan) Next(log Weights, today Date) (Step, error) {
-	faults := log.check(today, grownFrom(p.Loss.Animal, today, p.Since))
+	faults := log.check(today, growth{})
 	if faults == nil {
 		faults = p.checkFirst(log)
 	}

@@ -60,7 +60,7 @@ const fewestDays = 14
 // logs, too few or missing days, and a requirement that comes out at nothing or
 // less, which no animal has.
 func NewRequirement(weights Weights, intake Intake, today Date) (Requirement, error) {
-	faults := slices.Concat(weights.check(today, 0), intake.checkEaten(weights.heaviest(), today))
+	faults := slices.Concat(weights.check(today, growth{}), intake.checkEaten(weights.heaviest(), today))
 	if err := faults.Err(); err != nil {
 		return Requirement{}, err
 	}

@@ -46,7 +46,7 @@ type Trend struct {
 // of a part of it. It needs two weighings or more. The errors are those of
 // Check.
 func (l Weights) Trend(today Date) (Trend, error) {
-	if err := l.check(today, 0).Err(); err != nil {
+	if err := l.check(today, growth{}).Err(); err != nil {
 		return Trend{}, err
 	}
 	if len(l) < 2 {

@@ -103,7 +103,7 @@ func (w Watch) check() units.ErrorList {
 	if s := w.Animal.Species; s == 0 || s > energy.Other {
 		faults = append(faults, refuse("species", s.String(), "dog, cat, ferret or other", ""))
 	}
-	faults = append(faults, w.Weights.check(w.Today, grownFrom(w.Animal, w.Today, w.Plan.Since))...)
+	faults = append(faults, w.Weights.check(w.Today, w.growth())...)
 	faults = append(faults, w.Appetites.check(w.Today)...)
 	faults = append(faults, w.Intake.checkEaten(cmp.Or(w.Weights.heaviest(), w.Animal.Weight), w.Today)...)
 	if w.Animal.Age < 0 {
@@ -137,6 +137,21 @@ func (w Watch) check() units.ErrorList {
 
 func (w Watch) isNursling() bool {
 	return 0 < w.Animal.Age && w.Animal.Age <= lastNursling && (w.Animal.Species == energy.Cat || w.Animal.Species == energy.Dog)
+}
+
+// growth returns what is known of how the animal grows. One with a plan to lose weight
+// doesn't.
+func (w Watch) growth() growth {
+	switch age := w.Animal.Age; {
+	case w.Plan != (Plan{}):
+		return growth{}
+	case w.Animal.Circumstances.Has(energy.Growing):
+		return growing(w.Animal.Species, w.AdultWeight, lastDate)
+	case age > 0:
+		aYearOld := max(0, int64(w.Today)+int64(energy.Year)-int64(age))
+		return growing(w.Animal.Species, w.AdultWeight, Date(aYearOld))
+	}
+	return growth{}
 }
 
 // isGrown reports whether the weight is meant to be steady.

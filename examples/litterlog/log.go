@@ -160,7 +160,7 @@ func (n *nursling) settle(litter trend.Litter, today trend.Date) {
 				kept, weights = append(kept, r), append(weights, r.weighing)
 			}
 		}
-		err := weights.Check(today)
+		err := litter.CheckWeights(weights, today)
 		if err == nil {
 			n.report(litter, kept)
 			return
