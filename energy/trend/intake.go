@@ -49,12 +49,11 @@ const (
 
 // Check returns every fault of the log at once: a day that is missing, in the
 // future of today or out of order, a food without a name or with a line break in
-// it, one food twice in a meal, more left than was offered, an energy density above
-// that of pure fat, or more than twice or less than half the middle one of the food
-// of that name (ours): another food has another name. How much an animal can eat is
-// not known here: NewRequirement, UnderThird and Watch, which know its weight,
-// refuse a day of more than 20 times its resting energy (ours; sled dogs in a race
-// need almost 15 times, SACN 5th ed., p. 259). See Doubts for what is less.
+// it, one food twice in a meal, more left than was offered, and an energy density
+// above that of pure fat. How much an animal can eat is not known here:
+// NewRequirement, UnderThird and Watch, which know its weight, refuse a day of more
+// than 20 times its resting energy (ours; sled dogs in a race need almost 15 times,
+// SACN 5th ed., p. 259). See Doubts for what is less.
 func (l Intake) Check(today Date) error { return l.check(today).Err() }
 
 func (l Intake) check(today Date) units.ErrorList {
@@ -94,25 +93,6 @@ func (l Intake) check(today Date) units.ErrorList {
 		}
 		faults = append(faults, s.checkAmounts(field)...)
 	}
-	if len(faults) > 0 {
-		return faults
-	}
-	return l.checkDensities()
-}
-
-// checkDensities returns the densities of a log without other faults that the
-// others of the same name speak against.
-func (l Intake) checkDensities() units.ErrorList {
-	const most = 2
-	var faults units.ErrorList
-	foods := byFood(l, func(s Served) units.EnergyDensity { return s.Density })
-	for i, s := range l {
-		list := foods[s.Food]
-		if middle := list[len(list)/2]; s.Density > most*middle || most*s.Density < middle {
-			faults = append(faults, refuse("intake "+strconv.Itoa(i+1)+" density", s.Density.String(),
-				"half to twice the "+middle.String()+" of this food", "the decimal point, or another food, which needs a name of its own?"))
-		}
-	}
 	return faults
 }
 
@@ -147,28 +127,37 @@ func (l Intake) checkEaten(weight units.Mass, today Date) units.ErrorList {
 }
 
 // Doubts returns the lines on which ten times or more was offered (ours) of what the
-// other lines of the same food have in the middle: possible, as of a dinner where
-// the others are treats, but worth a look at the decimal point and the unit. The
-// errors are those of Check.
+// other lines of the same food have in the middle, or whose energy density is more than
+// twice or less than half the middle one of that food (ours): possible, as of a dinner
+// where the others are treats, or of table food, but worth a look at the decimal point
+// and the unit. The errors are those of Check.
 func (l Intake) Doubts(today Date) ([]Served, error) {
 	if err := l.check(today).Err(); err != nil {
 		return nil, err
 	}
-	return l.doubts(), nil
-}
-
-// doubts is Doubts for a checked log.
-func (l Intake) doubts() (doubts []Served) {
-	const times = 10
-	offered := byFood(l, func(s Served) units.Mass { return s.Offered })
+	var doubts []Served
+	inDoubt := l.inDoubt()
 	for _, s := range l {
-		// The middle of the others, where s is above it.
-		list := offered[s.Food]
-		if s.Offered >= times*list[(len(list)-1)/2] {
+		if amount, density := inDoubt(s); amount || density {
 			doubts = append(doubts, s)
 		}
 	}
-	return doubts
+	return doubts, nil
+}
+
+// inDoubt returns what tells whether the amount or the density of a line of a checked
+// log is in doubt.
+func (l Intake) inDoubt() func(Served) (amount, density bool) {
+	const times, most = 10, 2
+	offered := byFood(l, func(s Served) units.Mass { return s.Offered })
+	densities := byFood(l, func(s Served) units.EnergyDensity { return s.Density })
+	return func(s Served) (amount, density bool) {
+		// The middle of the others, where s is above it.
+		list := offered[s.Food]
+		amount = s.Offered >= times*list[(len(list)-1)/2]
+		middle := densities[s.Food][len(list)/2]
+		return amount, s.Density > most*middle || most*s.Density < middle
+	}
 }
 
 func (s Served) checkAmounts(field string) units.ErrorList {

@@ -46,8 +46,24 @@ type Requirement struct {
 	Days   int          // on which that was written down
 	Trend  Trend        // of the weights over those days
 
-	doubts int // of the intake
-	doubt  Served
+	amounts, densities doubted // of the intake
+}
+
+// doubted is what of the lines of an intake is in doubt: on how many, and the last.
+type doubted struct {
+	count int
+	last  Served
+}
+
+func (d *doubted) add(s Served) { *d = doubted{d.count + 1, s} }
+
+// said says of the last line what is in doubt, and of how many.
+func (d doubted) said(what, such string) string {
+	text := what + " of " + d.last.Food + " on " + d.last.Date.String()
+	if d.count > 1 {
+		text += ", the last of " + strconv.Itoa(d.count) + " such " + such + ","
+	}
+	return text
 }
 
 // fewestDays is how long a record must be: ours, as energy.Observed has it.
@@ -89,10 +105,17 @@ func NewRequirement(weights Weights, intake Intake, today Date) (Requirement, er
 			"every day from "+from.String()+" to "+(to-1).String(), "weigh in, and weigh back, every day")
 	}
 	r := Requirement{Intake: sum / units.Energy(count), Days: count, Trend: weights.trend(weights[0].Weight)}
-	for _, s := range intake.doubts() {
-		if from <= s.Date && s.Date < to {
-			r.doubts++
-			r.doubt = s
+	inDoubt := intake.inDoubt()
+	for _, s := range intake {
+		if s.Date < from || s.Date >= to {
+			continue
+		}
+		amount, density := inDoubt(s)
+		if amount {
+			r.amounts.add(s)
+		}
+		if density {
+			r.densities.add(s)
 		}
 	}
 	r.solve()
@@ -184,14 +207,18 @@ func (r Requirement) Cautions() []advice.Caution {
 		Level: advice.Warn, Source: ours,
 		Text: "it is as true as the log: what was eaten elsewhere, treats and table food make it too low",
 	}}
-	if r.doubts > 0 {
-		text := readable(r.doubt.Offered) + " of " + r.doubt.Food + " on " + r.doubt.Date.String()
-		if r.doubts > 1 {
-			text += ", the last of " + strconv.Itoa(r.doubts) + " such amounts,"
-		}
+	if r.amounts.count > 0 {
 		c = append(c, advice.Caution{
 			Level: advice.Warn, Source: ours,
-			Text: text + " is ten times what else is served of it, or more: the decimal point, or the unit?",
+			Text: r.amounts.said(readable(r.amounts.last.Offered), "amounts") +
+				" is ten times what else is served of it, or more: the decimal point, or the unit?",
+		})
+	}
+	if r.densities.count > 0 {
+		c = append(c, advice.Caution{
+			Level: advice.Warn, Source: ours,
+			Text: r.densities.said(round(r.densities.last.Density.KilocaloriesPerKilogram(), 0)+" kcal/kg", "densities") +
+				" is less than half of what else is written of it, or more than twice: the decimal point, or another food of that name?",
 		})
 	}
 	if r.High-r.Low > r.Daily/2 {
