@@ -37,8 +37,9 @@ type Watch struct {
 
 	// Shelter says that the first weighing is that of intake to a shelter.
 	Shelter bool
-	// Plan is the weight loss that runs; zero where no loss is meant. How fast it
-	// goes is flagged in the words of its next step: see Plan.Next.
+	// Plan is the weight loss that runs, of an animal of the same species; zero where
+	// no loss is meant. How fast it goes is flagged in the words of its next step: see
+	// Plan.Next.
 	Plan Plan
 	// Daily is the day's energy of the order, treats included; zero where there
 	// is none, then that of Plan.
@@ -102,6 +103,8 @@ func (w Watch) check() units.ErrorList {
 	var faults units.ErrorList
 	if s := w.Animal.Species; s == 0 || s > energy.Other {
 		faults = append(faults, refuse("species", s.String(), "dog, cat, ferret or other", ""))
+	} else if of := w.Plan.Loss.Animal.Species; w.Plan != (Plan{}) && of != s {
+		faults = append(faults, refuse("plan species", of.String(), s.String()+", as the animal", "the plan of another?"))
 	}
 	faults = append(faults, w.Weights.check(w.Today, w.growth())...)
 	faults = append(faults, w.Appetites.check(w.Today)...)

@@ -39,6 +39,13 @@ func TestFaultsOfAWatch(t *testing.T) {
 		{func(w *trend.Watch) { w.Order = trend.Order{Written: today, Reweigh: 1} }, ""},
 		{func(w *trend.Watch) { w.Order = trend.Order{Written: today, Reweigh: 365} }, ""},
 		{func(w *trend.Watch) { w.Order = trend.Order{Written: today, Reweigh: 366} }, `trend: order reweigh "366 d": want 1 d to 365 d`},
+		{func(w *trend.Watch) { w.Plan = planOf(energy.Dog, today) }, `trend: plan species "dog": want cat, as the animal (the plan of another?)`},
+		{func(w *trend.Watch) { w.Plan = planOf(0, today) }, `trend: plan species "": want cat, as the animal (the plan of another?)`},
+		{func(w *trend.Watch) { w.Plan = planOf(energy.Cat, today) }, ""},
+		{
+			func(w *trend.Watch) { w.Plan, w.Animal.Species = planOf(energy.Dog, today), 0 },
+			`trend: species "": want dog, cat, ferret or other`,
+		},
 		{
 			func(w *trend.Watch) { w.Animal.Age, w.HoursUnfed, w.Daily = -1, -1, -1 },
 			`trend: age "-1 d": want 0 (not given) or more; trend: daily "-1 kcal": want above 0 kcal a day, or none; trend: hours unfed "-1": want 0 or more whole hours`,
@@ -55,6 +62,11 @@ func TestFaultsOfAWatch(t *testing.T) {
 			t.Errorf("%+v:\n%v, %q, want\n%q", w, flags, said, test.want)
 		}
 	}
+}
+
+// planOf returns a plan of 200 kcal a day from that day on.
+func planOf(s energy.Species, since trend.Date) trend.Plan {
+	return trend.Plan{Loss: energy.WeightLoss{Animal: energy.Animal{Species: s, Weight: 5 * kg, Ideal: 4 * kg}}, Daily: 200, Since: since}
 }
 
 // A litter without nurslings is none.
