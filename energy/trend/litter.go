@@ -254,7 +254,7 @@ func (g Gained) meanFlag(species energy.Species, log Weights) Flag {
 		return Flag{} // half as much again as three days ago: no alarm
 	}
 	g.Expected = expected
-	if f := g.flag(species, s.from.Weight); f != (Flag{}) || g.Gain >= expected.Low {
+	if f := g.flag(species, s.from.Weight); f != (Flag{}) || !below(g.Gain, expected.Low) {
 		return f
 	}
 	return Flag{NurslingGain, g.Date, advice.Caution{
@@ -283,10 +283,11 @@ func (g Gained) flag(species energy.Species, from units.Mass) Flag {
 		source = sourcePuppyGain
 	}
 	f := Flag{Kind: NurslingGain, Date: g.Date}
+	alarm := below(g.Gain, g.Expected.Alarm)
 	switch firstDay := g.Age <= 2*energy.Day; {
-	case g.Gain < g.Expected.Alarm && firstDay:
+	case alarm && firstDay:
 		f.Caution = advice.Caution{Level: advice.Refer, Text: text + ": more than the slight loss of the first 24 hours, call the veterinarian today", Source: sourceFirstDay}
-	case g.Gain < g.Expected.Alarm:
+	case alarm:
 		f.Caution = advice.Caution{Level: advice.Refer, Text: text + ": it must gain " + readable(g.Expected.Alarm) + " or more; see that it is warm, and call the veterinarian today", Source: source}
 	case g.Gain <= 0 && firstDay:
 		f.Caution = advice.Caution{Level: advice.Note, Text: text + ": a slight loss is usual in the first 24 hours, watch; it must gain from now on", Source: sourceFirstDay}
@@ -294,6 +295,13 @@ func (g Gained) flag(species energy.Species, from units.Mass) Flag {
 		return Flag{}
 	}
 	return f
+}
+
+// below reports whether a gain is less than a bound by more than the rounding of a
+// difference: 128.2 g less 121.2 g are 7 g, as in package energy.
+func below(gain, bound units.Mass) bool {
+	const onBoundary = 1e-9
+	return bound-gain > onBoundary*units.Mass(math.Abs(float64(bound)))
 }
 
 // inLine returns the name after a space, "" where it would break the line.
