@@ -3,6 +3,8 @@ package trend
 import (
 	"math"
 	"strconv"
+	"strings"
+	"unicode"
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
@@ -89,11 +91,15 @@ const maxFeeds = 24
 // One nursling's slip doesn't hide another's alarm: the reports of those without
 // a fault come back, each with its name, and an error for the others. Their faults
 // come all at once, those of energy.Nursling among them, and a newest weight that
-// is older than yesterday: there is no amount from it. Nurslings of one name have
-// no reports, since nobody could tell whose they are. A fault of the litter itself
+// is older than yesterday: there is no amount from it. Nurslings of one name, or of
+// names that differ in case or spaces only, have no reports, since nobody could tell
+// whose they are. A fault of the litter itself
 // (its species, birth, milk or feeds, today, or that it has no nurslings) leaves
 // no reports.
 func (l Litter) Reports(today Date) ([]Report, error) {
+	if err := checkToday(today); err != nil {
+		return nil, units.ErrorList{err}.Err()
+	}
 	faults := l.check(today)
 	ofLitter := len(faults) > 0
 	unnamed, nameless := l.checkNames()
@@ -104,7 +110,7 @@ func (l Litter) Reports(today Date) ([]Report, error) {
 		switch {
 		case err != nil:
 			faults = append(faults, named(err, "nursling "+strconv.Itoa(i+1)+n.inLine())...)
-		case !ofLitter && !nameless[n.Name]:
+		case !ofLitter && !nameless[n.toTell()]:
 			reports = append(reports, r)
 		}
 	}
@@ -112,9 +118,6 @@ func (l Litter) Reports(today Date) ([]Report, error) {
 }
 
 func (l Litter) check(today Date) units.ErrorList {
-	if err := checkToday(today); err != nil {
-		return units.ErrorList{err}
-	}
 	var faults units.ErrorList
 	if err := checkDate("born", l.Born, 0, today, false); err != nil {
 		faults = append(faults, err)
@@ -140,21 +143,25 @@ func (l Litter) CheckWeights(log Weights, today Date) error {
 // checkNames returns the faults of the names, and the names that tell nobody
 // which nursling is meant.
 func (l Litter) checkNames() (faults units.ErrorList, refused map[string]bool) {
-	seen := make(map[string]bool)
+	seen := make(map[string]string) // the name as it stood first
 	refused = make(map[string]bool)
 	for i, n := range l.Nurslings {
+		told := n.toTell()
+		first, twice := seen[told]
 		switch field := "nursling " + strconv.Itoa(i+1) + " name"; {
-		case n.Name == "":
-			faults = append(faults, refuse(field, "", "a name", "not given"))
+		case told == "":
+			faults = append(faults, refuse(field, n.Name, "a name", "not given"))
 		case !oneline.Fits(n.Name):
 			faults = append(faults, refuse(field, n.Name, oneline.Wanted, ""))
-		case seen[n.Name]:
+		case twice && first == n.Name:
 			faults = append(faults, refuse(field, n.Name, "each name once", "stands twice"))
+		case twice:
+			faults = append(faults, refuse(field, n.Name, "each name once", "who tells it from "+strconv.Quote(first)+"?"))
 		default:
-			seen[n.Name] = true
+			seen[told] = n.Name
 			continue
 		}
-		refused[n.Name] = true
+		refused[told] = true
 	}
 	return faults, refused
 }
@@ -302,6 +309,18 @@ func (g Gained) flag(species energy.Species, from units.Mass) Flag {
 func below(gain, bound units.Mass) bool {
 	const onBoundary = 1e-9
 	return bound-gain > onBoundary*units.Mass(math.Abs(float64(bound)))
+}
+
+// toTell returns what people tell the nursling by: its name without regard to case, as
+// strings.EqualFold has it, and to spaces around and between the words.
+func (n Nursling) toTell() string {
+	return strings.Map(func(r rune) rune {
+		least := r
+		for other := unicode.SimpleFold(r); other != r; other = unicode.SimpleFold(other) {
+			least = min(least, other)
+		}
+		return least
+	}, strings.Join(strings.Fields(n.Name), " "))
 }
 
 // inLine returns the name after a space, "" where it would break the line.
