@@ -1,6 +1,7 @@
 package trend_test
 
 import (
+	"strings"
 	"testing"
 
 	"example.org/bowlgram/energy/trend"
@@ -16,28 +17,29 @@ func TestNamesThatNobodyTellsApart(t *testing.T) {
 		want  string // whose reports
 		err   string
 	}{
-		{[]string{"A", "B"}, "A,B,", ""},
-		{[]string{"A", "AA", "A A", "Ä"}, "A,AA,A A,Ä,", ""},
+		{[]string{"A", "B"}, "A,B", ""},
+		{[]string{"A", "AA", "A A", "Ä"}, "A,AA,A A,Ä", ""},
 		{
 			[]string{"A", "a", "B", "A "},
-			"B,",
+			"B",
 			`trend: nursling 2 name "a": want each name once (who tells it from "A"?); ` +
 				`trend: nursling 4 name "A ": want each name once (who tells it from "A"?)`,
 		},
-		{[]string{"B", "Big  Bo", " big bo"}, "B,", `trend: nursling 3 name " big bo": want each name once (who tells it from "Big  Bo"?)`},
-		{[]string{"Äsk", "ä\u017f\u212a", "B"}, "B,", "trend: nursling 2 name \"äſ\u212a\": want each name once (who tells it from \"Äsk\"?)"},
-		{[]string{"A", "A", "B"}, "B,", `trend: nursling 2 name "A": want each name once (stands twice)`},
-		{[]string{"  ", "B"}, "B,", `trend: nursling 1 name "  ": want a name (not given)`},
+		{[]string{"B", "Big  Bo", " big bo"}, "B", `trend: nursling 3 name " big bo": want each name once (who tells it from "Big  Bo"?)`},
+		{[]string{"Äsk", "ä\u017f\u212a", "B"}, "B", "trend: nursling 2 name \"äſ\u212a\": want each name once (who tells it from \"Äsk\"?)"},
+		{[]string{"A", "A", "B"}, "B", `trend: nursling 2 name "A": want each name once (stands twice)`},
+		{[]string{"  ", "B"}, "B", `trend: nursling 1 name "  ": want a name (not given)`},
 	} {
 		logs := make(map[string][]units.Mass)
 		for _, name := range tt.names {
 			logs[name] = log
 		}
 		reports, err := box(logs, tt.names...).Reports(on(firstDay) + 10)
-		got := ""
+		var names []string
 		for _, r := range reports {
-			got += r.Name + ","
+			names = append(names, r.Name)
 		}
+		got := strings.Join(names, ",")
 		if got != tt.want || faultText(err) != tt.err {
 			t.Errorf("%q: %s %s\nwant %s %s", tt.names, got, faultText(err), tt.want, tt.err)
 		}
