@@ -40,6 +40,7 @@ func TestEndsOfABudget(t *testing.T) {
 		{func(b *portion.Budget) { b.Off = -100 }, ""},
 		{func(b *portion.Budget) { b.Off = -100.1 }, `portion: off "-100.1 %"` + off},
 		{func(b *portion.Budget) { b.Off = 300 }, ""}, // the rest of a menu makes up for what the others are off
+		{func(b *portion.Budget) { b.Off = math.MaxFloat64 }, ""},
 		{func(b *portion.Budget) { b.Off = units.Percent(math.Inf(1)) }, `portion: off "not a finite number"` + off},
 		{func(b *portion.Budget) { b.Off = units.Percent(math.NaN()) }, `portion: off "not a finite number"` + off},
 		{func(b *portion.Budget) { b.Reweigh = 1 }, ""},
