@@ -314,10 +314,12 @@ func below(gain, bound units.Mass) bool {
 // toTell returns what people tell the nursling by: its name without regard to case, as
 // strings.EqualFold has it, and to spaces around and between the words.
 func (n Nursling) toTell() string {
+	const others = 3 // of a letter at most, as of the Greek theta
 	return strings.Map(func(r rune) rune {
 		least := r
-		for other := unicode.SimpleFold(r); other != r; other = unicode.SimpleFold(other) {
-			least = min(least, other)
+		for range others {
+			r = unicode.SimpleFold(r)
+			least = min(least, r)
 		}
 		return least
 	}, strings.Join(strings.Fields(n.Name), " "))

@@ -9,7 +9,7 @@ import (
 )
 
 // Names that people can't tell apart are one, and none of those has a report. The long s
-// and the Kelvin sign are the small s and k of Unicode's folding.
+// and the Kelvin sign are the small s and k of Unicode's folding, and theta has four forms.
 func TestNamesThatNobodyTellsApart(t *testing.T) {
 	log := []units.Mass{150, 162}
 	for _, tt := range []struct {
@@ -27,6 +27,7 @@ func TestNamesThatNobodyTellsApart(t *testing.T) {
 		},
 		{[]string{"B", "Big  Bo", " big bo"}, "B", `trend: nursling 3 name " big bo": want each name once (who tells it from "Big  Bo"?)`},
 		{[]string{"Äsk", "ä\u017f\u212a", "B"}, "B", "trend: nursling 2 name \"äſ\u212a\": want each name once (who tells it from \"Äsk\"?)"},
+		{[]string{"\u0398", "B", "\u03b8"}, "B", `trend: nursling 3 name "θ": want each name once (who tells it from "Θ"?)`},
 		{[]string{"A", "A", "B"}, "B", `trend: nursling 2 name "A": want each name once (stands twice)`},
 		{[]string{"  ", "B"}, "B", `trend: nursling 1 name "  ": want a name (not given)`},
 	} {
