@@ -117,7 +117,7 @@ func (s Nursling) appendGainAlarm(c []advice.Caution) []advice.Caution {
 	g := s.gain()
 	gained, alarm := s.Animal.Weight-s.DayBefore, g.Alarm
 	switch {
-	case gained < alarm:
+	case alarm-gained > onBoundary*s.DayBefore: // the last bits of two weights
 	case s.Animal.Age > firstDay && gained < g.Low*(1-onBoundary):
 		return append(c, advice.Caution{
 			Level: advice.Warn, Source: s.sourceGain(),
