@@ -141,7 +141,7 @@ func TestGrownAnimalsDoNotGrow(t *testing.T) {
 		"log": log.Check(today), "trend": ofTrend, "doubts": ofDoubts, "requirement": ofRequirement,
 		"plan": of(plan), "plan of the last day": of(later),
 		"watch": watch(cat(0, 0), trend.Plan{}), "of a year": watch(cat(365, 0), trend.Plan{}),
-		"of two": watch(cat(730, 0), trend.Plan{}), "of any age": watch(cat(math.MaxInt64, 0), trend.Plan{}),
+		"of two": watch(cat(730, 0), trend.Plan{}), "of any age": watch(cat(math.MaxInt, 0), trend.Plan{}),
 		"of 300 days": watch(cat(300, 0), trend.Plan{}), "it grows": watch(cat(0, energy.Growing), trend.Plan{}),
 		"with a plan": watch(cat(0, 0), plan), "of the last day": watch(cat(0, 0), later),
 	} {
