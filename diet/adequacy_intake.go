@@ -1,9 +1,8 @@
 package diet
 
 import (
-	"errors"
-
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -23,14 +22,7 @@ func (a *Adequacy) intake() (float64, units.ErrorList) {
 		return 0, faults // said by the caller
 	}
 	ideal, err := energy.IdealWeight(a.Animal, 0)
-	var list units.ErrorList
-	switch {
-	case errors.As(err, &list):
-		faults = append(faults, list...)
-	case err != nil:
-		faults = append(faults, err)
-	}
-	if len(faults) > 0 {
+	if faults = errlist.Add(faults, err); len(faults) > 0 {
 		return 0, faults
 	}
 	return a.Daily.Kilocalories() / energy.MetabolicWeight(a.Animal.Species, ideal.Weight), nil

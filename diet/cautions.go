@@ -113,15 +113,16 @@ func (f *Food) labelCautions(c []advice.Caution) []advice.Caution {
 // predictionCautions says what is to be said of a predicted energy, where there
 // is no other, and where the analysis doesn't fit the energy of the label.
 func (f *Food) predictionCautions(c []advice.Caution, d Density) []advice.Caution {
-	over := f.Analysis.overflow()
-	if d.Origin != Predicted && over == nil && (f.Analysis.Protein == 0 || f.Analysis.Fat == 0) {
+	var p Prediction
+	err := f.Analysis.overflow() // also where the species, and so the equation, is not known
+	switch {
+	case err != nil:
+	case d.Origin != Predicted && (f.Analysis.Protein == 0 || f.Analysis.Fat == 0):
 		return c // no analysis to predict from
+	default:
+		p, err = f.predicted()
 	}
 	var said []advice.Caution
-	p, err := f.predicted()
-	if over != nil {
-		err = over // also where the species, and so the equation, is not known
-	}
 	var sum *AnalysisError
 	switch {
 	case errors.As(err, &sum):

@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -53,22 +54,14 @@ func Compare(foods ...Food) ([]Comparison, error) {
 // ofFood puts the place of a food before each fault: before the field where it is
 // one.
 func ofFood(err error, i int) units.ErrorList {
-	list, ok := err.(units.ErrorList)
-	if !ok {
-		list = units.ErrorList{err}
-	}
-	named := make(units.ErrorList, len(list))
-	for k, err := range list {
-		place := "foods[" + strconv.Itoa(i) + "]"
-		if field, ok := err.(*units.FieldError); ok {
-			at := *field
-			at.Field = place + "." + at.Field
-			named[k] = &at
-			continue
+	place := "foods[" + strconv.Itoa(i) + "]"
+	faults := errlist.At(err, place+".")
+	for k, fault := range faults {
+		if _, ok := fault.(*units.FieldError); !ok {
+			faults[k] = &placedError{place, fault}
 		}
-		named[k] = &placedError{place, err}
 	}
-	return named
+	return faults
 }
 
 // placedError is what is wrong with one of several foods.

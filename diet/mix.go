@@ -74,14 +74,14 @@ func (m Mix) Food() (Food, error) {
 		return Food{}, err
 	}
 	f := Food{
-		Name:     m.called(),
-		Form:     m.form(),
-		For:      m.purpose(),
-		Role:     m.role(&b),
-		Label:    Label{Serving: b.serving},
-		Analysis: m.analysis(&b),
+		Name:      m.called(),
+		Form:      m.form(),
+		For:       m.purpose(),
+		Role:      m.role(&b),
+		Label:     Label{Serving: b.serving},
+		Analysis:  m.analysis(&b),
+		Predictor: b.predictor,
 	}
-	f.Predictor = b.predictor
 	if m.Made > 0 {
 		f.Label.Others[0] = Serving{Name: millilitreText, Mass: b.serving.Mass / units.Mass(m.Made.Millilitres())}
 	}

@@ -3,6 +3,7 @@ package diet
 import (
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/internal/enum"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -96,13 +97,7 @@ func (p Predictor) faults(err error, s energy.Species) error {
 			Hint: "no equation is published for the food of other animals",
 		})
 	}
-	if list, ok := err.(units.ErrorList); ok {
-		return append(errs, list...).Err()
-	}
-	if err != nil {
-		errs = append(errs, err)
-	}
-	return errs.Err()
+	return errlist.Add(errs, err).Err()
 }
 
 // factors returns those of an equation that has nothing else.

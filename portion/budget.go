@@ -92,8 +92,9 @@ type Budget struct {
 // serving has both roundings, by the quotient rule (5.1.6).
 //
 // All faults come back at once. A label whose half-steps are so wide that a part is
-// more than 50 % (ours) is refused as [Budget.Validate] does. A treat in whole pieces is refused: it is counted. It panics where
-// i is not below Len, as a slice does.
+// more than 50 % (ours) is refused as [Budget.Validate] does. A treat in whole
+// pieces is refused: it is counted. It panics where i is not below Len, as a slice
+// does.
 func (w Weighed) Budget(i int, m Measuring) (Budget, error) {
 	if m.Meals == 0 {
 		m.Meals = 1
@@ -222,43 +223,38 @@ func quadrature(parts ...units.Percent) units.Percent {
 func (b Budget) Validate() error {
 	var errs units.ErrorList
 	if !oneline.Fits(b.Food) {
-		errs = append(errs, &units.FieldError{Package: "portion", Field: "food", Value: b.Food, Accepted: oneline.Wanted})
+		errs = append(errs, unfit("food", b.Food, oneline.Wanted, ""))
 	}
 	for c := LabelRounding; c <= IndividualNeed; c++ {
 		if p := b.Part(c); !(0 <= p && p <= maxPart) {
-			errs = append(errs, &units.FieldError{
-				Package: "portion", Field: c.String(), Value: percentValue(p), Accepted: acceptedPart,
-			})
+			errs = append(errs, unfit(c.String(), percentValue(p), acceptedPart, ""))
 		}
 	}
 	if !(b.Bowl > 0) || math.IsInf(float64(b.Bowl), 0) {
-		errs = append(errs, &units.FieldError{Package: "portion", Field: "bowl", Value: massText(b.Bowl), Accepted: "above 0 g"})
+		errs = append(errs, unfit("bowl", massText(b.Bowl), "above 0 g", ""))
 	}
 	if !(b.Energy > 0) || math.IsInf(float64(b.Energy), 0) {
-		errs = append(errs, &units.FieldError{Package: "portion", Field: "energy", Value: energyText(b.Energy), Accepted: "above 0 kcal"})
+		errs = append(errs, unfit("energy", energyText(b.Energy), "above 0 kcal", ""))
 	}
 	if b.Bowls < 1 || b.Bowls > MaxMeals {
-		errs = append(errs, &units.FieldError{Package: "portion", Field: "bowls", Value: strconv.Itoa(b.Bowls), Accepted: acceptedMeals})
+		errs = append(errs, unfit("bowls", strconv.Itoa(b.Bowls), acceptedMeals, ""))
 	}
 	return b.checkWeighing(errs).Err()
 }
 
 // checkWeighing adds what is wrong with how the bowl was weighed.
 func (b *Budget) checkWeighing(errs units.ErrorList) units.ErrorList {
-	refuse := func(field, value, accepted string) {
-		errs = append(errs, &units.FieldError{Package: "portion", Field: field, Value: value, Accepted: accepted})
-	}
 	switch {
 	case b.Step != 0 && !(minStep <= b.Step && b.Step <= maxStep):
-		refuse("step", massText(b.Step), acceptedStep+", or none where the food is scooped")
+		errs = append(errs, unfit("step", massText(b.Step), acceptedStep+", or none where the food is scooped", ""))
 	case b.Step > b.Bowl && b.Bowl > 0:
-		refuse("step", massText(b.Step), "at most what is in the bowl, "+massText(b.Bowl))
+		errs = append(errs, unfit("step", massText(b.Step), "at most what is in the bowl, "+massText(b.Bowl), ""))
 	}
 	if !(-100 <= b.Off && b.Off <= math.MaxFloat64) {
-		refuse("off", percentValue(b.Off), "-100 % or more")
+		errs = append(errs, unfit("off", percentValue(b.Off), "-100 % or more", ""))
 	}
 	if b.Reweigh < 0 {
-		refuse("reweigh", b.Reweigh.String(), "0 d or more")
+		errs = append(errs, unfit("reweigh", b.Reweigh.String(), "0 d or more", ""))
 	}
 	return errs
 }

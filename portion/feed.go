@@ -7,6 +7,7 @@ import (
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/internal/strictjson"
 	"example.org/bowlgram/units"
@@ -45,7 +46,7 @@ func LiquidFood(f diet.Food) (Liquid, error) {
 		errs = append(errs, unfit("form", f.Form.String(), "a liquid, or wet food thinned with water", madeUp))
 	}
 	perVolume, err := f.PerVolume()
-	if errs = add(errs, err); len(errs) > 0 {
+	if errs = errlist.Add(errs, err); len(errs) > 0 {
 		return Liquid{}, errs.Err()
 	}
 	d, err := f.Density()
@@ -117,7 +118,7 @@ func (l *Liquid) check(errs units.ErrorList) units.ErrorList {
 func (l *Liquid) checkFood(errs units.ErrorList) units.ErrorList {
 	made, err := LiquidFood(l.Food)
 	if err != nil {
-		return add(errs, err)
+		return errlist.Add(errs, err)
 	}
 	if !near(float64(l.Energy), float64(made.Energy)) {
 		errs = append(errs, unfit("liquid.energy", figure(float64(l.Energy), "kcal/mL"), "that of its food, "+figure(float64(made.Energy), "kcal/mL"), "leave Food out for a liquid of other figures"))

@@ -7,6 +7,7 @@ import (
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -72,10 +73,10 @@ func Weigh(need energy.Estimate, menu diet.Menu) (r Ration, err error) { // name
 		})
 	}
 	unsound := menu.Validate()
-	errs = add(errs, unsound)
+	errs = errlist.Add(errs, unsound)
 	r.need, r.menu, r.n = need, menu, min(len(menu), diet.MaxItems)
 	for i := range r.n {
-		errs = add(errs, r.parts[i].read(&menu[i], unsound == nil))
+		errs = errlist.Add(errs, r.parts[i].read(&menu[i], unsound == nil))
 	}
 	if len(errs) > 0 {
 		return Ration{}, errs.Err()
@@ -87,18 +88,6 @@ func Weigh(need energy.Estimate, menu diet.Menu) (r Ration, err error) { // name
 		return Ration{}, err
 	}
 	return r, nil
-}
-
-// add appends the faults in err.
-func add(errs units.ErrorList, err error) units.ErrorList {
-	switch e := err.(type) {
-	case nil:
-		return errs
-	case units.ErrorList:
-		return append(errs, e...)
-	default:
-		return append(errs, err)
-	}
 }
 
 // read takes the energy density of a food from its label and, where it is

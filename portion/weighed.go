@@ -2,6 +2,7 @@ package portion
 
 import (
 	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -34,11 +35,11 @@ func (r Ration) On(step units.Mass) (w Weighed, err error) { // named: no copy o
 		case r.menu[i].Amount.IsRest():
 			rest = i
 		case !r.counted(i):
-			errs = add(errs, w.round(i, r.parts[i].mass))
+			errs = errlist.Add(errs, w.round(i, r.parts[i].mass))
 		}
 	}
 	if rest >= 0 {
-		errs = add(errs, w.round(rest, w.restMass(rest)))
+		errs = errlist.Add(errs, w.round(rest, w.restMass(rest)))
 	}
 	if len(errs) > 0 {
 		return Weighed{}, errs.Err()

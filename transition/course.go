@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strconv"
 
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -27,7 +28,7 @@ func (s *Steps) courseFrom(step int) course {
 func (s *Steps) course(events []Event) (course, error) {
 	var errs units.ErrorList
 	for i, e := range events {
-		errs = add(errs, e.check(i))
+		errs = errlist.Add(errs, e.check(i))
 	}
 	if err := errs.Err(); err != nil {
 		return nil, err

@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/internal/strictjson"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
@@ -174,7 +175,7 @@ func (d Day) check() error {
 	if !near(float64(sum), float64(d.Energy)) {
 		say("energy", kcal(d.Energy), kcal(sum)+", what the foods hold")
 	}
-	errs = add(errs, d.checkMeals())
+	errs = errlist.Add(errs, d.checkMeals())
 	return errs.Err()
 }
 

@@ -3,6 +3,7 @@ package transition
 import (
 	"strconv"
 
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -29,22 +30,11 @@ func refuse(field, value, accepted, hint string) error {
 	return &units.FieldError{Package: "transition", Field: field, Value: value, Accepted: accepted, Hint: hint}
 }
 
-// add appends the faults in err.
-func add(errs units.ErrorList, err error) units.ErrorList {
-	switch e := err.(type) {
-	case nil:
-		return errs
-	case units.ErrorList:
-		return append(errs, e...)
-	}
-	return append(errs, err)
-}
-
 // addDay appends the faults of a day. One that was the day before's too is
 // lengthened.
 func addDay(errs units.ErrorList, day int, err error) units.ErrorList {
 next:
-	for _, fault := range add(nil, err) {
+	for _, fault := range errlist.Of(err) {
 		for _, e := range errs {
 			if d, ok := e.(*DayError); ok && d.Last == day-1 && d.Err.Error() == fault.Error() {
 				d.Last = day

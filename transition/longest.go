@@ -5,6 +5,7 @@ import (
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -30,12 +31,12 @@ func (e *StockError) Error() string {
 // food without a stock, and one that goes on in the new menu, is taken to last.
 // Events are refused, since what they did is eaten.
 func (p Plan) LongestSteps(need energy.Estimate, stock ...portion.Stock) (Steps, error) {
-	errs := add(nil, checkStock(p.foods(), stock))
+	errs := errlist.Of(checkStock(p.foods(), stock))
 	if len(p.Events) > 0 {
 		errs = append(errs, refuse("events", p.Events[0].text(), "a plan that hasn't begun", ""))
 	}
 	if _, err := p.Days(need); err != nil {
-		errs = add(errs, err)
+		errs = errlist.Add(errs, err)
 	}
 	if err := errs.Err(); err != nil {
 		return Steps{}, err

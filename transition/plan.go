@@ -1,13 +1,13 @@
 package transition
 
 import (
-	"errors"
 	"slices"
 	"strconv"
 	"strings"
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/internal/strictjson"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
@@ -116,16 +116,16 @@ func (p *Plan) days(need func(day int) energy.Estimate, constant bool) ([]Day, e
 // and the step of each of them.
 func (p *Plan) prepare(first energy.Estimate) (*mixer, course, error) {
 	var errs units.ErrorList
-	errs = add(errs, p.gate(first))
+	errs = errlist.Add(errs, p.gate(first))
 	steps := p.Steps
 	if steps.IsZero() {
 		if steps = DefaultSteps(first.Animal.Species); steps.IsZero() {
 			errs = append(errs, refuse("steps", "", "the steps, as in four_stages or slow", "no default for this species"))
 		}
 	}
-	errs = add(errs, p.Basis.check())
-	errs = add(errs, checkScale(p.Meals, p.Scale))
-	errs = add(errs, p.checkMenus(steps))
+	errs = errlist.Add(errs, p.Basis.check())
+	errs = errlist.Add(errs, checkScale(p.Meals, p.Scale))
+	errs = errlist.Add(errs, p.checkMenus(steps))
 	if !(first.Daily > 0) {
 		errs = append(errs, refuse("need", first.Daily.String(), "an estimate of more than 0 kcal a day", ""))
 	}
@@ -133,7 +133,7 @@ func (p *Plan) prepare(first energy.Estimate) (*mixer, course, error) {
 	if !steps.IsZero() {
 		var err error
 		c, err = steps.course(p.Events)
-		errs = add(errs, err)
+		errs = errlist.Add(errs, err)
 		if len(p.From) == 0 && slices.Contains(c, 0) {
 			errs = append(errs, refuse("from", "0 foods", "the old food, for an event that goes back to it", ""))
 		}
@@ -160,11 +160,11 @@ func checkScale(meals int, scale units.Mass) error {
 	}
 	var errs units.ErrorList
 	if _, err = r.On(scale); err != nil {
-		errs = add(errs, err)
+		errs = errlist.Add(errs, err)
 		scale = units.Gram
 	}
 	_, err = r.Meals(meals, scale)
-	return add(errs, err).Err()
+	return errlist.Add(errs, err).Err()
 }
 
 // checkMenus returns the faults of both menus and of their labels.
@@ -202,7 +202,7 @@ func (p *Plan) checkMenus(steps Steps) error {
 		errs = append(errs, refuse("menus", strconv.Itoa(len(foods))+" foods", "at most "+strconv.Itoa(diet.MaxItems)+" foods in both together", ""))
 	}
 	if p.Basis == ByAmountFed && len(errs) == 0 {
-		errs = add(errs, checkFed(p.From))
+		errs = errlist.Add(errs, checkFed(p.From))
 	}
 	return errs.Err()
 }
@@ -212,15 +212,7 @@ func addMenu(errs units.ErrorList, name string, menu diet.Menu, fed bool) units.
 	// Grams fed now are no menu, but fine for a food of unknown energy.
 	byGrams := name == "from" && allFixed(menu) && (fed || slices.ContainsFunc(menu, func(i diet.Item) bool { return noEnergy(&i.Food) }))
 	if err := menu.Validate(); err != nil && !byGrams {
-		for _, e := range add(nil, err) {
-			var field *units.FieldError
-			if errors.As(e, &field) {
-				x := *field
-				x.Field = name + ": " + x.Field
-				e = &x
-			}
-			errs = append(errs, e)
-		}
+		errs = append(errs, errlist.At(err, name+": ")...)
 	}
 	for i := range menu {
 		f := &menu[i].Food
@@ -235,7 +227,7 @@ func addMenu(errs units.ErrorList, name string, menu diet.Menu, fed bool) units.
 			}
 		}
 		if _, err := f.Density(); err != nil {
-			errs = add(errs, err)
+			errs = errlist.Add(errs, err)
 		}
 	}
 	return errs

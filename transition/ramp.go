@@ -6,6 +6,7 @@ import (
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -43,9 +44,9 @@ func (r Ramp) Refeeding(s energy.Refeeding) ([]Day, error) {
 	}
 	s.Day = first
 	if _, err := s.Estimate(); err != nil {
-		errs = add(errs, err)
+		errs = errlist.Add(errs, err)
 	}
-	errs = add(errs, r.check())
+	errs = errlist.Add(errs, r.check())
 	if err := errs.Err(); err != nil {
 		return nil, err
 	}
@@ -59,7 +60,7 @@ func (r Ramp) Refeeding(s energy.Refeeding) ([]Day, error) {
 // DaysWith returns so many days, 1 to 366, each on its need: the steps of a weight
 // gain, a need that grows. The last stands for every day after it.
 func (r Ramp) DaysWith(days int, need func(day int) energy.Estimate) ([]Day, error) {
-	errs := add(nil, r.check())
+	errs := errlist.Of(r.check())
 	if days < 1 || days > maxDays {
 		errs = append(errs, refuse("days", strconv.Itoa(days), "1 to "+strconv.Itoa(maxDays), ""))
 	}
@@ -71,7 +72,7 @@ func (r Ramp) DaysWith(days int, need func(day int) energy.Estimate) ([]Day, err
 
 // check returns the faults of the ramp that don't depend on the day.
 func (r Ramp) check() error {
-	errs := add(nil, checkScale(r.Meals, r.Scale))
+	errs := errlist.Of(checkScale(r.Meals, r.Scale))
 	return addMenu(errs, "menu", r.Menu, false).Err()
 }
 

@@ -114,9 +114,10 @@ func (l Intake) checkEaten(weight units.Mass, today Date) units.ErrorList {
 	if len(faults) > 0 || !isPositive(weight) {
 		return faults
 	}
-	const times, perKilogram = 20, 70 * units.Kilocalorie // of w^0.75
-	w := weight.Kilograms()
-	most := times * perKilogram * units.Energy(math.Sqrt(math.Sqrt(w*w*w)))
+	// 70 kcal × kg^0.75 is the resting energy (SACN 5th ed., Table 5-2, p. 61), here of any
+	// species.
+	const times, perKilogram = 20, 70 * units.Kilocalorie
+	most := times * perKilogram * units.Energy(energy.MetabolicWeight(energy.Dog, weight))
 	for _, day := range l.days() {
 		if day.Energy > most {
 			faults = append(faults, refuse("intake of "+day.Date.String(), kcal(day.Energy),

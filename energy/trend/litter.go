@@ -8,6 +8,7 @@ import (
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
@@ -109,7 +110,7 @@ func (l Litter) Reports(today Date) ([]Report, error) {
 		r, err := l.report(n, today)
 		switch {
 		case err != nil:
-			faults = append(faults, named(err, "nursling "+strconv.Itoa(i+1)+n.inLine())...)
+			faults = append(faults, errlist.At(err, "nursling "+strconv.Itoa(i+1)+n.inLine()+" ")...)
 		case !ofLitter && !nameless[n.toTell()]:
 			reports = append(reports, r)
 		}
@@ -331,18 +332,4 @@ func (n Nursling) inLine() string {
 		return ""
 	}
 	return " " + n.Name
-}
-
-// named puts the name of the nursling before the field of each fault.
-func named(err error, name string) units.ErrorList {
-	var list units.ErrorList
-	for _, fault := range flatten(units.ErrorList{err}) {
-		if f, ok := fault.(*units.FieldError); ok {
-			g := *f
-			g.Field = name + " " + f.Field
-			fault = &g
-		}
-		list = append(list, fault)
-	}
-	return list
 }

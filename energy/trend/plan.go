@@ -2,6 +2,7 @@ package trend
 
 import (
 	"example.org/bowlgram/energy"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -124,11 +125,8 @@ func (p Plan) Next(log Weights, today Date) (Step, error) {
 		faults = append(faults, p.check(today)...)
 	}
 	goal, err := p.Loss.Goal()
-	if err != nil {
-		faults = append(faults, err)
-	}
-	if faults != nil {
-		return Step{}, flatten(faults).Err()
+	if faults = errlist.Add(faults, err); faults != nil {
+		return Step{}, faults.Err()
 	}
 	s := Step{Plan: p, Goal: goal, Today: today, Last: log[len(log)-1]}
 	s.Target, s.useful = p.target(goal)
@@ -141,17 +139,4 @@ func (p Plan) Next(log Weights, today Date) (Step, error) {
 	s.propose()
 	s.Recheck = s.recheck(log[0].Date)
 	return s, nil
-}
-
-// flatten puts the faults of lists among the faults into one list.
-func flatten(faults units.ErrorList) units.ErrorList {
-	var flat units.ErrorList
-	for _, err := range faults {
-		if l, ok := err.(units.ErrorList); ok {
-			flat = append(flat, l...)
-		} else {
-			flat = append(flat, err)
-		}
-	}
-	return flat
 }

@@ -3,6 +3,7 @@ package scoop
 import (
 	"math"
 
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -68,7 +69,7 @@ func (c Comparison) isResult() bool {
 
 // prefixed returns the faults of err with the fields told apart.
 func prefixed(which string, err error) units.ErrorList {
-	errs := list(err)
+	errs := errlist.Of(err)
 	for i, err := range errs {
 		if f, ok := err.(*units.FieldError); ok {
 			renamed := *f
