@@ -4,7 +4,6 @@ import (
 	"math"
 	"strconv"
 
-	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -185,4 +184,15 @@ func checkScoops(errs units.ErrorList, scoops int) units.ErrorList {
 }
 
 // faults returns the faults of c as a list to add to.
-func (c Calibration) faults() units.ErrorList { return errlist.Of(c.Validate()) }
+func (c Calibration) faults() units.ErrorList { return list(c.Validate()) }
+
+// list returns the faults in err, none for nil.
+func list(err error) units.ErrorList {
+	switch e := err.(type) {
+	case nil:
+		return nil
+	case units.ErrorList:
+		return e
+	}
+	return units.ErrorList{err}
+}

@@ -3,7 +3,6 @@ package scoop
 import (
 	"math"
 
-	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -69,7 +68,7 @@ func (c Comparison) isResult() bool {
 
 // prefixed returns the faults of err with the fields told apart.
 func prefixed(which string, err error) units.ErrorList {
-	errs := errlist.Of(err)
+	errs := list(err)
 	for i, err := range errs {
 		if f, ok := err.(*units.FieldError); ok {
 			renamed := *f
