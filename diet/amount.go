@@ -64,8 +64,8 @@ func Rest() Amount { return Amount{kind: restOfDay} }
 
 // ParseAmount reads the text of an amount: "50 %", "45 g" or any other mass,
 // "2 biscuit", "0.5 can", or "rest". Whether the label knows the unit of a
-// count is for [Menu.Validate] to say. An energy is refused, and so is a product,
-// as in "2 x 3 biscuit".
+// count is for [Menu.Validate] to say. An energy is refused, and so are a product,
+// as in "2 x 3 biscuit", more than 1000 units and a unit of more than 64 bytes.
 func ParseAmount(s string) (Amount, error) {
 	a, ok := parseAmount(strings.TrimSpace(s))
 	if !ok || a.textFault() {

@@ -31,7 +31,7 @@ type Comparison struct {
 // Compare returns a row for each food, in the order given: sorting is left to
 // the caller. Energy that is predicted is not set against stated energy
 // unawares, nor a guaranteed content against a typical one: Origin and Kind say
-// what it is. Nothing is rounded.
+// what it is. Nothing is rounded, and there may be any number of foods.
 //
 // All faults come back at once: those of [Food.Density] for each food, and an
 // [*AnalysisError] for an analysis of more than 105 % (ours), since its contents

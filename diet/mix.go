@@ -26,7 +26,7 @@ type Mix struct {
 	// Form is that of the mix; zero: [Liquid] where Water is given or a part is
 	// liquid, and otherwise that of the parts if they share one.
 	Form  Form         `json:"form,omitzero"`
-	Parts []Part       `json:"parts"`
+	Parts []Part       `json:"parts"`          // 1 to [MaxItems]
 	Water units.Volume `json:"water,omitzero"` // added, at 1 g/mL; zero: none
 	Made  units.Volume `json:"made,omitzero"`  // what all of it fills; zero: not known
 }

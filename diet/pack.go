@@ -15,7 +15,8 @@ type Pack struct {
 }
 
 // Packs are the packs a food is sold in. It is an array, not a slice, so that a
-// [Food] stays comparable; an entry that is zero is none.
+// [Food] stays comparable; an entry that is zero is none. More than four are refused
+// in JSON.
 type Packs [4]Pack
 
 // Cost returns what the mass m out of the pack costs, unrounded, and false

@@ -10,8 +10,8 @@ import (
 
 // Servings are further household units of a label, beside [Label.Serving]: the
 // can beside the cup, the piece. One that is called by a mass, "oz" or "100 g",
-// must weigh that. It is an array, not a slice, so that a [Food]
-// stays comparable; an entry that is zero is none.
+// must weigh that. It is an array, not a slice, so that a [Food] stays comparable;
+// an entry that is zero is none. More than four are refused in JSON.
 type Servings [4]Serving
 
 // Unit returns what one household unit or piece of f weighs and holds. The

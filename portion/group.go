@@ -31,7 +31,8 @@ func (p *Plan) UnmarshalJSON(data []byte) error {
 // Group is the plans of animals that are fed in one place. [Group.Bowls] gives
 // each its own bowl, which is how it is done wherever they can be kept apart for
 // the meal: weigh each bowl, lift it after a set time, weigh it back. Where they
-// can't, [Group.OneBowl] gives an order that says what isn't known.
+// can't, [Group.OneBowl] gives an order that says what isn't known. It may have 100
+// animals (ours).
 type Group []Plan
 
 // maxGroup is the most animals in one place; ours.

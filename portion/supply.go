@@ -17,7 +17,7 @@ import (
 // Stock is how much of a food is in store.
 type Stock struct {
 	Food diet.Food  `json:"food"`
-	Mass units.Mass `json:"mass"`
+	Mass units.Mass `json:"mass"` // up to 1,000,000 kg
 }
 
 // UnmarshalJSON reads a stock. A member of unknown name, or one that stands
@@ -29,7 +29,8 @@ func (s *Stock) UnmarshalJSON(data []byte) error {
 
 // Supply is what is to be bought for so many days of a list of plans: one for each
 // animal, of its name and its ration as it is weighed. What a food is sold in is on
-// its label ([diet.Label]); without packs Lines still has the mass.
+// its label ([diet.Label]); without packs Lines still has the mass. There may be any
+// number of plans and foods: time and memory grow with them.
 type Supply struct {
 	Plans []Plan        `json:"plans"`
 	Days  int           `json:"days"`           // 1 to 366

@@ -30,7 +30,8 @@ type Plan struct {
 	// By is the veterinarian who ordered the change. It is needed where the
 	// animal's circumstances call for one; see Plan.Days.
 	By string `json:"by,omitzero"`
-	// Events are what happened on the way, by day; at most one a day.
+	// Events are what happened on the way, by day; at most one a day. They may draw
+	// the plan out to 366 days.
 	Events []Event `json:"events,omitzero"`
 }
 

@@ -23,8 +23,8 @@ func (s *Scored) UnmarshalJSON(data []byte) error {
 // most one score a day. In JSON it is an array.
 type Appetites []Scored
 
-// Check returns every fault of the log at once: days as in Weights.Check, and
-// scores that are none.
+// Check returns every fault of the log at once: days, at most 7,500 of them, as in
+// Weights.Check, and scores that are none.
 func (l Appetites) Check(today Date) error { return l.check(today).Err() }
 
 func (l Appetites) check(today Date) units.ErrorList {

@@ -50,10 +50,13 @@ const (
 // Check returns every fault of the log at once: a day that is missing, in the
 // future of today or out of order, a food without a name or with a line break in
 // it, one food twice in a meal, more left than was offered, and an energy density
-// above that of pure fat. How much an animal can eat is not known here:
-// NewRequirement, UnderThird and Watch, which know its weight, refuse a day of more
-// than 20 times its resting energy (ours; sled dogs in a race need almost 15 times,
-// SACN 5th ed., p. 259). See Doubts for what is less.
+// above that of pure fat. A log may have 742,500 lines, a meal the number 1 to 99, a
+// line 20 kg and the name of a food 256 bytes (all ours).
+//
+// How much an animal can eat is not known here: NewRequirement, UnderThird and
+// Watch, which know its weight, refuse a day of more than 20 times its resting
+// energy (ours; sled dogs in a race need almost 15 times, SACN 5th ed., p. 259). See
+// Doubts for what is less.
 func (l Intake) Check(today Date) error { return l.check(today).Err() }
 
 func (l Intake) check(today Date) units.ErrorList {

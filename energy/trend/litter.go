@@ -14,7 +14,7 @@ import (
 )
 
 // Litter is a box of orphans that are fed by hand: one milk for all of them,
-// each with a log of its own.
+// each with a log of its own. It may have 100 of them (ours).
 type Litter struct {
 	Species energy.Species        `json:"species"` // dog or cat
 	Born    Date                  `json:"born"`    // day 1 of their age
@@ -83,7 +83,11 @@ func (r Report) Alarm() bool {
 	return n > 0 && r.Gains[n-1].Flag.Level == advice.Refer
 }
 
-const maxFeeds = 24
+// Limits of a litter: ours.
+const (
+	maxFeeds  = 24
+	maxLitter = 100
+)
 
 // Reports returns a page for each nursling, in the order given. Each is fed by
 // its own newest weight, and a day's milk is split into Feeds, or into as many
@@ -94,12 +98,14 @@ const maxFeeds = 24
 // come all at once, those of energy.Nursling among them, and a newest weight that
 // is older than yesterday: there is no amount from it. Nurslings of one name, or of
 // names that differ in case or spaces only, have no reports, since nobody could tell
-// whose they are. A fault of the litter itself
-// (its species, birth, milk or feeds, today, or that it has no nurslings) leaves
-// no reports.
+// whose they are. A fault of the litter itself (its species, birth, milk or feeds,
+// today, or that it has no nurslings or too many) leaves no reports.
 func (l Litter) Reports(today Date) ([]Report, error) {
 	if err := checkToday(today); err != nil {
 		return nil, units.ErrorList{err}.Err()
+	}
+	if n := len(l.Nurslings); n > maxLitter {
+		return nil, units.ErrorList{refuse("nurslings", strconv.Itoa(n), "1 to "+strconv.Itoa(maxLitter), "")}.Err()
 	}
 	faults := l.check(today)
 	ofLitter := len(faults) > 0
@@ -131,7 +137,7 @@ func (l Litter) check(today Date) units.ErrorList {
 		faults = append(faults, refuse("feeds", strconv.Itoa(l.Feeds), "1 to 24 a day", ""))
 	}
 	if len(l.Nurslings) == 0 {
-		faults = append(faults, refuse("nurslings", "0", "one or more", ""))
+		faults = append(faults, refuse("nurslings", "0", "1 to "+strconv.Itoa(maxLitter), ""))
 	}
 	return faults
 }

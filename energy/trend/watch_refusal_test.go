@@ -2,6 +2,7 @@ package trend_test
 
 import (
 	"encoding/json"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -69,13 +70,24 @@ func planOf(s energy.Species, since trend.Date) trend.Plan {
 	return trend.Plan{Loss: energy.WeightLoss{Animal: energy.Animal{Species: s, Weight: 5 * kg, Ideal: 4 * kg}}, Daily: 200, Since: since}
 }
 
-// A litter without nurslings is none.
-func TestLitterOfNone(t *testing.T) {
-	l := kittens()
-	l.Nurslings = nil
-	const want = `trend: nurslings "0": want one or more`
-	if _, err := l.Reports(on("2026-11-08")); err == nil || err.Error() != want {
-		t.Errorf("error %v, want %s", err, want)
+// A litter has a nursling at least, and a hundred at most.
+func TestLitterOfNoneAndOfTooMany(t *testing.T) {
+	for n, want := range map[int]string{
+		0: `trend: nurslings "0": want 1 to 100`, 100: "", 101: `trend: nurslings "101": want 1 to 100`,
+	} {
+		l := kittens()
+		log := l.Nurslings[0].Weights
+		l.Nurslings = nil
+		for i := range n {
+			l.Nurslings = append(l.Nurslings, trend.Nursling{Name: "N" + strconv.Itoa(i), Weights: log})
+		}
+		reports, err := l.Reports(on("2026-11-08"))
+		switch {
+		case want == "" && (err != nil || len(reports) != n):
+			t.Errorf("%d: %d reports, error %v", n, len(reports), err)
+		case want != "" && (err == nil || err.Error() != want || reports != nil):
+			t.Errorf("%d: %d reports, error %v, want %s", n, len(reports), err, want)
+		}
 	}
 }
 

@@ -18,7 +18,8 @@ const maxLog = 7500
 // Check returns every fault of the log at once: a day that is missing, in the
 // future of today, twice there or out of order, a weight that is none, a scale
 // whose step is not given, and a weight that can't follow the ones before it
-// unless it is Confirmed. The last kind says which slip would explain it.
+// unless it is Confirmed. The last kind says which slip would explain it. A log may
+// have 7,500 weighings, twenty years of every day, each of at most 200 kg (ours).
 //
 // Half of the weight before it or less can't follow it, nor can 1.75 times it or more
 // (ours), however many days lie between: of the animal nothing is known here. Only

@@ -8,7 +8,8 @@
 //	daysheet -animals FILE -foods FILE -format csv
 //
 // The files are CSV (RFC 4180, UTF-8) with a header row; the columns come in
-// any order.
+// any order. There may be any number of rows, each of at most 65,536 bytes; the
+// name of an animal, a place or a food may have 64.
 //
 // Animals: animal, place, species, weight, status, energy, by, condition, days
 // unfed, food, meals, scale, hold. Weights carry their unit ("24.9 kg",
