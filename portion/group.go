@@ -8,13 +8,14 @@ import (
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/internal/strictjson"
 	"example.org/bowlgram/units"
 )
 
 // Plan is the weighed ration of one animal, by its name.
 type Plan struct {
-	Animal  string  `json:"animal"`
+	Animal  string  `json:"animal"` // at most 256 bytes on one line
 	Weighed Weighed `json:"weighed"`
 }
 
@@ -31,8 +32,7 @@ func (p *Plan) UnmarshalJSON(data []byte) error {
 // Group is the plans of animals that are fed in one place. [Group.Bowls] gives
 // each its own bowl, which is how it is done wherever they can be kept apart for
 // the meal: weigh each bowl, lift it after a set time, weigh it back. Where they
-// can't, [Group.OneBowl] gives an order that says what isn't known. It may have 100
-// animals (ours).
+// can't, [Group.OneBowl] gives an order that says what isn't known.
 type Group []Plan
 
 // maxGroup is the most animals in one place; ours.
@@ -45,10 +45,12 @@ type Bowl struct {
 }
 
 // Bowls splits each animal's day into n meals, 1 to 24: meal by meal, and in it
-// animal by animal and food by food. Each row is that of [Weighed.Meals]; treats are given outside meals.
+// animal by animal and food by food. Each row is that of [Weighed.Meals]; treats are
+// given outside meals.
 //
-// All faults come back at once: no animal or more than 100, an animal without a
-// name or twice, and a plan without a ration.
+// All faults come back at once: no animal or more than 100 (ours), an animal without
+// a name that stands on a line, or with one that differs from another's in case or
+// spaces only, and a plan without a ration.
 func (g Group) Bowls(n int) ([]Bowl, error) {
 	errs := g.check()
 	if n < 1 || n > MaxMeals {
@@ -76,22 +78,27 @@ func (g Group) check() units.ErrorList {
 	return checkPlans("group", g)
 }
 
-// checkPlans refuses animals without a name or of the same one, and plans
-// without a ration.
+// checkPlans refuses animals without a name that stands on a line, or with one that
+// nobody tells from another's, and plans without a ration.
 func checkPlans(list string, plans []Plan) units.ErrorList {
 	var errs units.ErrorList
 	first := make(map[string]int, len(plans))
 	for i := range plans {
 		name := plans[i].Animal
 		field := func(member string) string { return list + "[" + strconv.Itoa(i) + "]." + member }
-		j, twice := first[name]
+		key := string(oneline.AppendKey(nil, name))
+		j, twice := first[key]
 		switch {
-		case strings.TrimSpace(name) == "":
+		case key == "":
 			errs = append(errs, unfit(field("animal"), name, "a name", ""))
-		case twice:
+		case !oneline.Fits(name):
+			errs = append(errs, unfit(field("animal"), name, oneline.Wanted, ""))
+		case twice && plans[j].Animal == name:
 			errs = append(errs, unfit(field("animal"), name, "each animal once", "it is "+list+"["+strconv.Itoa(j)+"] too"))
+		case twice:
+			errs = append(errs, unfit(field("animal"), name, "each animal once", "who tells it from "+strconv.Quote(plans[j].Animal)+", "+list+"["+strconv.Itoa(j)+"]?"))
 		default:
-			first[name] = i
+			first[key] = i
 		}
 		if plans[i].Weighed.ration.n == 0 {
 			errs = append(errs, unfit(field("weighed"), "", "a ration from Weigh and On", "its error was not looked at?"))
@@ -197,7 +204,7 @@ func (b OneBowl) Cautions() []advice.Caution {
 	}
 	c := []advice.Caution{{
 		Level: advice.Warn, Source: ours,
-		Text: "one bowl for " + strings.Join(b.Animals, ", ") + ": what each eats is not known; weigh every animal often",
+		Text: "one bowl for " + oneline.Of(strings.Join(b.Animals, ", ")) + ": what each eats is not known; weigh every animal often",
 	}}
 	meals := 0
 	if n := len(b.Meals); n > 0 {

@@ -87,6 +87,10 @@ func TestOneBowlAddsUp(t *testing.T) {
 	if c := (portion.OneBowl{}).Cautions(); c != nil {
 		t.Errorf("no bowl: %v", c)
 	}
+	// Names of an order that was written by another hand stay on their line.
+	if c := (portion.OneBowl{Animals: []string{"a\nb", "c"}}).Cautions(); len(c) != 1 || c[0].Text != "one bowl for a b, c: what each eats is not known; weigh every animal often" {
+		t.Errorf("%q", c)
+	}
 }
 
 func TestOneBowlOfSeveralFoods(t *testing.T) {
@@ -221,6 +225,9 @@ func TestGroupsRefused(t *testing.T) {
 		{"meals", pair, 25, `portion: meals "25": want 1 to 24 a day`},
 		{"no names", portion.Group{nettle, {Animal: " "}}, 2, `portion: group[1].animal " ": want a name; portion: group[1].weighed "": want a ration from Weigh and On (its error was not looked at?)`},
 		{"twice", portion.Group{nettle, nettle}, 0, `portion: group[1].animal "Nettle": want each animal once (it is group[0] too); portion: meals "0": want 1 to 24 a day`},
+		{"who is who", portion.Group{nettle, {Animal: " nettle", Weighed: nettle.Weighed}}, 2, `portion: group[1].animal " nettle": want each animal once (who tells it from "Nettle", group[0]?)`},
+		{"a line of its own", portion.Group{nettle, {Animal: "Sorrel\n500 g", Weighed: nettle.Weighed}}, 2, `portion: group[1].animal "Sorrel\n500 g": want a name of at most 256 bytes on one line, without control characters`},
+		{"nothing to see", portion.Group{nettle, {Animal: "\u200b", Weighed: nettle.Weighed}}, 2, `portion: group[1].animal "\u200b": want a name`},
 		{"a dog", portion.Group{nettle, dogs}, 2, `portion: group[1].weighed "a dog": want a cat as Nettle is (what one species eats can harm another)`},
 		{"another scale", portion.Group{nettle, {Animal: "Sorrel", Weighed: fine}}, 2, `portion: group[1].weighed "0.1 g scale": want the 1 g scale of Nettle`},
 		{"another record", portion.Group{nettle, penPlan(t, "Sorrel", 4.7, diet.Only(changed))}, 2, `portion: group[1].weighed "Tarnwick House Cat Dry": want the same record of the food in every plan (weigh the plan again on the new label)`},

@@ -78,10 +78,9 @@ type SupplyLine struct {
 // What is short is covered by one size of pack, as [diet.Packs.Choose] says, and
 // that size gives the cost of a day.
 //
-// All faults come back at once: animals without a name, twice or without a
-// ration; days, waste and store out of range; and a food whose record in the
-// store or in a plan is not the one in another plan, since a plan on an old label
-// has the wrong grams.
+// All faults come back at once: animals as [Group.Bowls] refuses them; days, waste
+// and store out of range; and a food whose record in the store or in a plan is not
+// the one in another plan, since a plan on an old label has the wrong grams.
 func (s Supply) Lines() ([]SupplyLine, error) {
 	errs := checkPlans("plans", s.Plans)
 	if s.Days < 1 || s.Days > maxDays {

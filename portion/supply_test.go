@@ -245,6 +245,7 @@ func TestSuppliesRefused(t *testing.T) {
 		{"NaN", func(s *portion.Supply) { s.Waste = units.Percent(math.NaN()) }, `portion: waste "not a finite number": want 0 % to 50 %`},
 		{"negative waste", func(s *portion.Supply) { s.Waste = -1 }, `portion: waste "-1 %": want 0 % to 50 %`},
 		{"a plan twice", func(s *portion.Supply) { s.Plans[1].Animal = "Bolster" }, `portion: plans[1].animal "Bolster": want each animal once (it is plans[0] too)`},
+		{"who is who", func(s *portion.Supply) { s.Plans[1].Animal = "BOLSTER" }, `portion: plans[1].animal "BOLSTER": want each animal once (who tells it from "Bolster", plans[0]?)`},
 		{"no plan", func(s *portion.Supply) { s.Plans[1] = portion.Plan{Animal: "Pippet"} }, `portion: plans[1].weighed "": want a ration from Weigh and On (its error was not looked at?)`},
 		{"negative store", func(s *portion.Supply) { s.Store[0].Mass = -5 }, `portion: store[0].mass "-5 g": want 0 kg to 1000000 kg`},
 		{"infinite store", func(s *portion.Supply) { s.Store[0].Mass = units.Mass(math.Inf(1)) }, `portion: store[0].mass "not a finite number": want 0 kg to 1000000 kg`},

@@ -3,8 +3,6 @@ package trend
 import (
 	"math"
 	"strconv"
-	"strings"
-	"unicode"
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
@@ -318,19 +316,8 @@ func below(gain, bound units.Mass) bool {
 	return bound-gain > onBoundary*units.Mass(math.Abs(float64(bound)))
 }
 
-// toTell returns what people tell the nursling by: its name without regard to case, as
-// strings.EqualFold has it, and to spaces around and between the words.
-func (n Nursling) toTell() string {
-	const others = 3 // of a letter at most, as of the Greek theta
-	return strings.Map(func(r rune) rune {
-		least := r
-		for range others {
-			r = unicode.SimpleFold(r)
-			least = min(least, r)
-		}
-		return least
-	}, strings.Join(strings.Fields(n.Name), " "))
-}
+// toTell returns what people tell the nursling by.
+func (n Nursling) toTell() string { return string(oneline.AppendKey(nil, n.Name)) }
 
 // inLine returns the name after a space, "" where it would break the line.
 func (n Nursling) inLine() string {

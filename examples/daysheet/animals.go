@@ -133,7 +133,7 @@ func (a *animals) next(o *order, foods *foods) error {
 		o.name, o.place, o.food = oneline.Of(o.name), oneline.Of(o.place), oneline.Of(o.food)
 		o.faulty = true
 		if csvrow.NameFault(o.name) == "" {
-			a.key = csvrow.AppendKey(a.key[:0], o.name)
+			a.key = oneline.AppendKey(a.key[:0], o.name)
 			o.earlier = max(a.seen.add(a.key, o.line), 0)
 		}
 		r.Texts = append(r.Texts, rec.Fault+", feed nothing by this line: it may hold the animal")
@@ -149,7 +149,7 @@ func (a *animals) next(o *order, foods *foods) error {
 // read fills in the order from a sound record.
 func (a *animals) read(o *order, foods *foods) {
 	r := &a.row
-	a.key = csvrow.AppendKey(a.key[:0], o.name)
+	a.key = oneline.AppendKey(a.key[:0], o.name)
 	if why := csvrow.NameFault(o.name); why != "" {
 		r.refuse(colAnimal, why)
 	} else if line := a.seen.add(a.key, o.line); line > 0 {

@@ -8,7 +8,7 @@ import (
 	"strings"
 
 	"example.org/bowlgram/energy/advice"
-	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/internal/page"
 )
 
@@ -55,7 +55,7 @@ func newTextSheet(out io.Writer, title string, working bool) *textSheet {
 func (s *textSheet) add(p *plan) error {
 	b := block{
 		place: p.place, name: p.name, feed: s.feedText(p),
-		key: string(csvrow.AppendKey(nil, p.name)), held: p.hold != "" || p.faulty,
+		key: string(oneline.AppendKey(nil, p.name)), held: p.hold != "" || p.faulty,
 	}
 	b.weighWhy, b.weighKnown = weighing(p)
 	b.weighLast = lastWeighing(p)

@@ -44,7 +44,7 @@ func newCheck(h csvrow.Header, rec *csvrow.Record, lines map[string]int) check {
 		return c
 	}
 	name := h.Cell(rec, foodcsv.Name)
-	key := string(csvrow.AppendKey(nil, name))
+	key := string(oneline.AppendKey(nil, name))
 	if why := csvrow.NameFault(name); why != "" {
 		p.Add(foodcsv.Columns[foodcsv.Name], name, why)
 	} else if line := lines[key]; line > 0 {

@@ -100,7 +100,7 @@ func readLog(in io.Reader) (*log, error) {
 		if csvrow.NameFault(name) != "" {
 			name = cmp.Or(strings.Trim(csvrow.QuoteStart([]byte(name)), `"`), "(no name)")
 		}
-		key := string(csvrow.AppendKey(nil, name))
+		key := string(oneline.AppendKey(nil, name))
 		if known[key] == nil {
 			known[key] = &nursling{name: name}
 			l.nurslings = append(l.nurslings, known[key])

@@ -9,6 +9,7 @@ import (
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/internal/csvrow"
 	"example.org/bowlgram/internal/foodcsv"
+	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
 
@@ -44,7 +45,7 @@ func fresh(lines map[string]int, column, name string, line int, p *csvrow.Proble
 		p.Add(column, name, why)
 		return false
 	}
-	key := string(csvrow.AppendKey(nil, name))
+	key := string(oneline.AppendKey(nil, name))
 	if earlier, ok := lines[key]; ok {
 		p.Add(column, name, "already on line "+strconv.Itoa(earlier)+", want each once")
 		return false

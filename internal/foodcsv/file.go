@@ -8,6 +8,7 @@ import (
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/oneline"
 )
 
 // Entry is a row of a foods file.
@@ -62,7 +63,7 @@ func (f *File) add(h csvrow.Header, rec *csvrow.Record) string {
 		p.Add(Columns[Name], name, why)
 		return p.String(rec.Line)
 	}
-	key := string(csvrow.AppendKey(nil, name))
+	key := string(oneline.AppendKey(nil, name))
 	if earlier := f.byKey[key]; earlier != nil {
 		// Nobody can tell which row is right.
 		p.Add(Columns[Name], name, "already on line "+strconv.Itoa(earlier.Line)+", want each food once: neither is used")
@@ -109,7 +110,7 @@ func (f *File) Fault(name string) string {
 	case len(f.names) == 0:
 		return "not in the foods file, which holds none"
 	}
-	if e = f.byKey[string(csvrow.AppendKey(nil, name))]; e != nil {
+	if e = f.byKey[string(oneline.AppendKey(nil, name))]; e != nil {
 		return "not in the foods file as it is written here, want " + strconv.Quote(e.Name)
 	}
 	s := "not in the foods file, want one of " + strings.Join(f.names[:min(len(f.names), most)], ", ")

@@ -1,4 +1,5 @@
-// Package oneline has what a text needs to stand on one line of a sheet.
+// Package oneline has what a text needs to stand on one line of a sheet, and which
+// names nobody tells apart.
 package oneline
 
 import (
