@@ -137,6 +137,10 @@ func TestEndsOfATolerance(t *testing.T) {
 			t.Errorf("%v: %v, %v, want %v", test.tolerance, got, err, test.want)
 		}
 	}
+	// 82 steps of 2 g over 5.
+	if m, err := (portion.Scale{Step: 2}).LeastFor(5); err != nil || math.Abs(float64(m-32.8)) > 1e-9 {
+		t.Errorf("on a scale of 2 g: %v, %v", m, err)
+	}
 	const want = `portion: tolerance "not a finite number": want 0.01 % to 50 %`
 	if m, err := s.LeastFor(units.Percent(math.Inf(-1))); m != 0 || err == nil || err.Error() != want {
 		t.Errorf("minus infinity: %v, %v", m, err)
