@@ -1,6 +1,11 @@
 package advice
 
-import "example.org/bowlgram/internal/enum"
+import (
+	"cmp"
+	"slices"
+
+	"example.org/bowlgram/internal/enum"
+)
 
 var levelNames = []string{"", "note", "warn", "refer"}
 
@@ -72,10 +77,5 @@ func (c Caution) String() string {
 // Sort puts the cautions in the order they are to be read: refer, warn, note;
 // within a level as they came.
 func Sort(c []Caution) {
-	// Insertion sort: lists are short, and the order within a level stays.
-	for i := 1; i < len(c); i++ {
-		for j := i; j > 0 && c[j-1].Level < c[j].Level; j-- {
-			c[j-1], c[j] = c[j], c[j-1]
-		}
-	}
+	slices.SortStableFunc(c, func(a, b Caution) int { return cmp.Compare(b.Level, a.Level) })
 }
