@@ -128,8 +128,8 @@ func NewRequirement(weights Weights, intake Intake, today Date) (Requirement, er
 
 // appendDays appends the days from one up to another, not included.
 func appendDays(dst []string, from, to Date) []string {
-	for d := from; d < to; d++ {
-		dst = append(dst, d.String())
+	for i := range to - from {
+		dst = append(dst, (from + i).String())
 	}
 	return dst
 }
