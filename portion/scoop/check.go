@@ -81,7 +81,9 @@ func checkWeighings(weighings []units.Mass, readability units.Mass) error {
 
 // Validate returns what is wrong with c, all faults at once, or nil. Every
 // method that can fail starts with it.
-func (c Calibration) Validate() error {
+func (c Calibration) Validate() error { return c.faults().Err() }
+
+func (c Calibration) faults() units.ErrorList {
 	var errs units.ErrorList
 	if c.N < leastWeighings || c.N > mostN {
 		errs = append(errs, fault("weighings", strconv.Itoa(c.N), acceptedN, ""))
@@ -98,8 +100,7 @@ func (c Calibration) Validate() error {
 	if len(errs) == 0 && c.SD == 0 && c.Readability == 0 {
 		errs = append(errs, fault("readability", c.Readability.String(), "the step of the scale", "all weighings are equal, and it hides their spread"))
 	}
-	errs = c.checkEnds(errs)
-	return errs.Err()
+	return c.checkEnds(errs)
 }
 
 // isSD reports whether a standard deviation is possible. No masses above zero
@@ -181,18 +182,4 @@ func checkScoops(errs units.ErrorList, scoops int) units.ErrorList {
 		return errs
 	}
 	return append(errs, fault("scoops", strconv.Itoa(scoops), "1 to 1000", ""))
-}
-
-// faults returns the faults of c as a list to add to.
-func (c Calibration) faults() units.ErrorList { return list(c.Validate()) }
-
-// list returns the faults in err, none for nil.
-func list(err error) units.ErrorList {
-	switch e := err.(type) {
-	case nil:
-		return nil
-	case units.ErrorList:
-		return e
-	}
-	return units.ErrorList{err}
 }

@@ -26,8 +26,8 @@ type Comparison struct {
 // Compare returns how the mean of b differs from that of a: two cups, two foods, or two people with
 // one cup. The spreads may differ too (Welch's test).
 func Compare(a, b Calibration, level units.Percent) (Comparison, error) {
-	errs := prefixed("first ", a.Validate())
-	errs = append(errs, prefixed("second ", b.Validate())...)
+	errs := prefixed("first ", a.faults())
+	errs = append(errs, prefixed("second ", b.faults())...)
 	if errs = checkLevel(errs, level); len(errs) > 0 {
 		return Comparison{}, errs.Err()
 	}
@@ -66,9 +66,8 @@ func (c Comparison) isResult() bool {
 		c.Interval.Contains(c.Difference) && c.Interval.Width() <= mostSpread && len(checkLevel(nil, c.Level)) == 0
 }
 
-// prefixed returns the faults of err with the fields told apart.
-func prefixed(which string, err error) units.ErrorList {
-	errs := list(err)
+// prefixed returns the faults of one calibration with the fields told apart.
+func prefixed(which string, errs units.ErrorList) units.ErrorList {
 	for i, err := range errs {
 		if f, ok := err.(*units.FieldError); ok {
 			renamed := *f

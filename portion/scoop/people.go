@@ -45,7 +45,7 @@ func ComparePeople(each []Calibration, level units.Percent) (People, error) {
 		return People{}, fault("people", strconv.Itoa(n), "2 to 1000", "")
 	}
 	for i, c := range each {
-		errs = append(errs, prefixed("person "+strconv.Itoa(i+1)+": ", c.Validate())...)
+		errs = append(errs, prefixed("person "+strconv.Itoa(i+1)+": ", c.faults())...)
 	}
 	if errs = checkLevel(errs, level); len(errs) > 0 {
 		return People{}, errs.Err()
