@@ -9,6 +9,7 @@ import (
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
@@ -239,7 +240,7 @@ func (a *animals) readNeed(o *order) {
 	if o.need, err = stage.Estimate(); err == nil {
 		return
 	}
-	for _, e := range csvrow.Faults(err) {
+	for _, e := range errlist.Of(err) {
 		column, value := r.blame(e)
 		r.Add(column, value, o.kind.reason(e))
 	}

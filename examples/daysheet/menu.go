@@ -6,7 +6,7 @@ import (
 	"strings"
 
 	"example.org/bowlgram/diet"
-	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -27,7 +27,7 @@ func (o *order) readMenu(r *row, foods *foods) {
 	if err == nil {
 		return
 	}
-	for _, e := range csvrow.Faults(err) {
+	for _, e := range errlist.Of(err) {
 		column, value, why := o.blameMenu(e)
 		r.Add(animalColumns[column], value, why)
 	}

@@ -7,6 +7,7 @@ import (
 
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
 )
@@ -68,7 +69,7 @@ func (p *plan) weigh() error {
 // portionProblem says what package portion refused in the words of the row.
 func portionProblem(o *order, err error) string {
 	var p csvrow.Problems
-	for _, e := range csvrow.Faults(err) {
+	for _, e := range errlist.Of(err) {
 		var field *units.FieldError
 		var coarse *portion.ScaleError
 		switch {

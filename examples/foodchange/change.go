@@ -11,6 +11,7 @@ import (
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/internal/foodcsv"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/transition"
@@ -82,12 +83,10 @@ func (o *options) sheet() (*sheet, error) {
 		}
 	}
 	need, err := o.need()
-	if err != nil {
-		errs = append(errs, csvrow.Faults(err)...)
-	}
+	errs = errlist.Add(errs, err)
 	foods, err := o.readFoods()
 	if err != nil {
-		return nil, append(errs, csvrow.Faults(err)...).Err()
+		return nil, errlist.Add(errs, err).Err()
 	}
 	s.plan = transition.Plan{Steps: o.steps, Meals: o.meals, Scale: o.scale, By: o.by, Events: o.events}
 	switch f, known := foods[o.from].(diet.Food); {

@@ -10,7 +10,7 @@ import (
 	"os"
 	"time"
 
-	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/errlist"
 )
 
 // Exit statuses.
@@ -73,7 +73,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 		s, err = o.sheet()
 	}
 	if err != nil {
-		for _, e := range csvrow.Faults(err) {
+		for _, e := range errlist.Of(err) {
 			fmt.Fprintln(stderr, "foodchange:", e)
 		}
 		return exitFailed

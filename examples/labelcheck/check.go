@@ -10,6 +10,7 @@ import (
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/advice"
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/internal/foodcsv"
 	"example.org/bowlgram/internal/oneline"
 )
@@ -123,7 +124,7 @@ func (c *check) predict() {
 // unpredicted says why an equation gives nothing.
 func unpredicted(err error) string {
 	var p csvrow.Problems
-	for _, e := range csvrow.Faults(err) {
+	for _, e := range errlist.Of(err) {
 		p.Say(csvrow.Plain(e))
 	}
 	return p.Joined()

@@ -9,6 +9,7 @@ import (
 
 	"example.org/bowlgram/energy/trend"
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/internal/oneline"
 	"example.org/bowlgram/units"
 )
@@ -165,7 +166,7 @@ func (n *nursling) settle(litter trend.Litter, today trend.Date) {
 			n.report(litter, kept)
 			return
 		}
-		for _, fault := range csvrow.Faults(err) {
+		for _, fault := range errlist.Of(err) {
 			field, i := fieldOf(fault)
 			if i >= 1 && i <= len(kept) {
 				kept[i-1].refuse(field, fault)
@@ -186,7 +187,7 @@ func (n *nursling) report(litter trend.Litter, rows []*row) {
 		litter.Nurslings = []trend.Nursling{{Name: n.name, Weights: weights}}
 		reports, err := litter.Reports(r.weighing.Date)
 		if err != nil {
-			for _, fault := range csvrow.Faults(err) {
+			for _, fault := range errlist.Of(err) {
 				field, _ := fieldOf(fault)
 				r.refuse(strings.TrimPrefix(field, "nursling 1 "+n.name+" "), fault)
 			}

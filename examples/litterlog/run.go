@@ -13,7 +13,7 @@ import (
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/energy/trend"
-	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -191,7 +191,7 @@ func (s *settings) check(given map[string]bool, args []string) error {
 	}
 	var err error
 	if s.litter.Milk, err = s.milk.strength(); err != nil {
-		for _, fault := range csvrow.Faults(err) {
+		for _, fault := range errlist.Of(err) {
 			faults = append(faults, fault.Error())
 		}
 	}
@@ -210,7 +210,7 @@ func (s *settings) litterFaults(milk bool) (faults []string) {
 	}
 	today := cmp.Or(s.today, s.litter.Born)
 	_, err := s.litter.Reports(today)
-	for _, fault := range csvrow.Faults(err) {
+	for _, fault := range errlist.Of(err) {
 		if field, _ := fieldOf(fault); field != "nurslings" && (milk || field != "milk") {
 			faults = append(faults, fault.Error())
 		}

@@ -5,6 +5,7 @@ import (
 
 	"example.org/bowlgram/energy"
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/internal/foodcsv"
 	"example.org/bowlgram/portion"
 	"example.org/bowlgram/units"
@@ -51,7 +52,7 @@ func (l *list) readAnimals(r *csvrow.Reader, fs *foodcsv.File, report func(strin
 				return
 			}
 		}
-		for _, e := range csvrow.Faults(err) {
+		for _, e := range errlist.Of(err) {
 			p.Say(strings.TrimPrefix(strings.TrimPrefix(e.Error(), "portion: "), "diet: "))
 		}
 	})
@@ -83,7 +84,7 @@ func readNeed(h csvrow.Header, rec *csvrow.Record, p *csvrow.Problems) (energy.E
 	}
 	need, err := s.Estimate()
 	if err != nil {
-		for _, e := range csvrow.Faults(err) {
+		for _, e := range errlist.Of(err) {
 			p.Say(strings.TrimPrefix(e.Error(), "energy: "))
 		}
 	}

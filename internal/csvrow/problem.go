@@ -2,10 +2,10 @@ package csvrow
 
 import (
 	"errors"
-	"slices"
 	"strconv"
 	"strings"
 
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -28,7 +28,7 @@ func (p *Problems) Add(column, value, reason string) {
 
 // AddError notes a value that a package of the library refused.
 func (p *Problems) AddError(column, value string, err error) {
-	for _, e := range Faults(err) {
+	for _, e := range errlist.Of(err) {
 		p.Add(column, value, Reason(e))
 	}
 }
@@ -49,15 +49,6 @@ func Plain(err error) string {
 		return rest
 	}
 	return text
-}
-
-// Faults takes a list of errors apart.
-func Faults(err error) []error {
-	var list units.ErrorList
-	if errors.As(err, &list) {
-		return slices.Clone(list)
-	}
-	return []error{err}
 }
 
 // Reason returns what an error of the library says besides the name and the

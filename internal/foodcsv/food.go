@@ -11,6 +11,7 @@ import (
 
 	"example.org/bowlgram/diet"
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -192,7 +193,7 @@ func Density(f diet.Food, h csvrow.Header, rec *csvrow.Record, p *csvrow.Problem
 		"analysis.moisture":    Moisture,
 		"for.species":          For,
 	}
-	for _, e := range csvrow.Faults(err) {
+	for _, e := range errlist.Of(err) {
 		var label *diet.LabelError
 		var field *units.FieldError
 		switch {

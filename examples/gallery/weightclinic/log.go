@@ -10,6 +10,7 @@ import (
 	"example.org/bowlgram/energy/trend"
 	"example.org/bowlgram/examples/gallery/internal/command"
 	"example.org/bowlgram/internal/csvrow"
+	"example.org/bowlgram/internal/errlist"
 	"example.org/bowlgram/units"
 )
 
@@ -188,7 +189,7 @@ func usable[T any](rows []row[T], check func([]T) error, say func(string)) (valu
 			return values, refused
 		}
 		problems := make(map[int]*csvrow.Problems)
-		for _, fault := range csvrow.Faults(err) {
+		for _, fault := range errlist.Of(err) {
 			field, value, n := refusal(fault)
 			if n < 1 || n > len(rows) { // of the log as a whole
 				say(fault.Error())
