@@ -102,11 +102,9 @@ func (l Litter) Reports(today Date) ([]Report, error) {
 	if err := checkToday(today); err != nil {
 		return nil, units.ErrorList{err}.Err()
 	}
-	if n := len(l.Nurslings); n > maxLitter {
-		return nil, units.ErrorList{refuse("nurslings", strconv.Itoa(n), "1 to "+strconv.Itoa(maxLitter), "")}.Err()
-	}
 	faults := l.check(today)
 	ofLitter := len(faults) > 0
+	l.Nurslings = l.Nurslings[:min(len(l.Nurslings), maxLitter)]
 	unnamed, nameless := l.checkNames()
 	faults = append(faults, unnamed...)
 	var reports []Report
@@ -134,8 +132,8 @@ func (l Litter) check(today Date) units.ErrorList {
 	if l.Feeds < 1 || l.Feeds > maxFeeds {
 		faults = append(faults, refuse("feeds", strconv.Itoa(l.Feeds), "1 to 24 a day", ""))
 	}
-	if len(l.Nurslings) == 0 {
-		faults = append(faults, refuse("nurslings", "0", "1 to "+strconv.Itoa(maxLitter), ""))
+	if n := len(l.Nurslings); n < 1 || n > maxLitter {
+		faults = append(faults, refuse("nurslings", strconv.Itoa(n), "1 to "+strconv.Itoa(maxLitter), ""))
 	}
 	return faults
 }
