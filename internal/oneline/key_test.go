@@ -21,6 +21,9 @@ func TestNamesThatLookTheSameAreTheSame(t *testing.T) {
 			if got := string(oneline.AppendKey(nil, name)); got != want {
 				t.Errorf("key of %q is %q, want %q", name, got, want)
 			}
+			if got := string(oneline.AppendKey([]byte("before"), name)); got != "before"+want {
+				t.Errorf("%q appended is %q", name, got)
+			}
 		}
 	}
 	keys := map[string]string{}
